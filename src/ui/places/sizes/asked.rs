@@ -1,9 +1,30 @@
 //! What is asked on a screen and not kept in the book: a part of the menu, sizes.
 
+use leptos::prelude::*;
+
 use crate::app::route::scope_text;
 use crate::book::{Book, ContainerId, DrinkKind, Key, Scope};
+use crate::foundation::measure::Exact;
+use crate::say;
 use crate::ui::order;
-use crate::words;
+use crate::ui::state::AppState;
+use crate::words::{self, Example};
+
+/// Most of a drink that is expected in a week: more is a slip of the finger.
+const MOST_A_WEEK: Exact = Exact::new(100_000, 0);
+
+/// How many are sold in a week, as typed.
+///
+/// # Errors
+/// A sentence where it is more than anyone sells.
+pub fn a_week(state: AppState, number: Option<Exact>) -> Result<Option<Exact>, String> {
+    if number.is_none_or(|number| number <= MOST_A_WEEK) {
+        return Ok(number);
+    }
+    let speaker = &untrack(|| state.speaker.get());
+    let (most, example) = (speaker.number(MOST_A_WEEK), Example::WeeklySales.said(speaker));
+    Err(say!(decide::most_to_type, most = most, example = example))
+}
 
 /// Parts of the menu that are sold in any size: the kinds, then the drinks by name.
 pub fn scopes(book: &Book) -> Vec<Scope> {

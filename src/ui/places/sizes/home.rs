@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::asked;
 use super::remembered::{answered, point};
 use crate::app::route::{self, Route, scope_from_text, scope_text};
 use crate::book::{Book, ContainerId, DrinkKind, Scope, SeenPrice};
-use crate::drink::sales::{foremost_kind, foremost_size};
+use crate::drink::ledger::Ledger;
+use crate::drink::sales::foremost_kind;
+use crate::foundation::measure::{Exact, Overflow};
 use crate::say;
-use crate::sizes::decision::{Decision, Finding, Question, Says, Told, findings};
-use crate::sizes::side_by_side::sold_in;
+use crate::sizes::decision::{Basis, Decision, Finding, MenuToday, Question, Says, Told, findings, kinds_in_weeks};
 use crate::ui::kept;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts;
@@ -60,7 +60,7 @@ pub fn Home() -> impl IntoView {
         <div class="panes-three sizes-home">
             {when(move || !none(), move || view! { <Findings kind /> }.into_any())}
             <Asks kind />
-            <Data />
+            <Data kind />
         </div>
     }
 }
@@ -105,7 +105,22 @@ fn Findings(kind: Memo<Option<DrinkKind>>) -> impl IntoView {
             view! { <ul class="rows findings">{rows}</ul> }.into_any()
         })
     });
-    view! { <Section heading=say!(decide::numbers_say)>{list}</Section> }
+    // Said once for all of them: from how many weeks their numbers come.
+    let averaged = text(move || {
+        let scope = kind.get().map_or(Scope::Menu, Scope::Kind);
+        let menu = |book: &Book, ledger: &Ledger| {
+            let menu = MenuToday::of(book, ledger, scope, &Told::default(), day).ok()?;
+            menu.sold().iter().find_map(|sold| match sold.weekly.basis {
+                Basis::Weeks(weeks) => {
+                    Some(say!(decide::sales_from_weeks, weeks = state.speaker.get().counted(Exact::from(weeks))))
+                }
+                _ => None,
+            })
+        };
+        state.book.with(|book| state.ledger.with(|ledger| menu(book, ledger))).unwrap_or_default()
+    });
+    let about = when(move || !averaged.get().is_empty(), move || view! { <p class="soft">{averaged}</p> }.into_any());
+    view! { <Section heading=say!(decide::numbers_say)>{about} {list}</Section> }
 }
 
 fn row(state: AppState, finding: &Finding) -> AnyView {
@@ -137,7 +152,7 @@ fn leads_to(finding: &Finding) -> Route {
             Route::Decision(route::Decision { scope, goes: size_that_goes(decision), comes: None, stays: None })
         }
         Says::OnlyPays { plan, .. } => {
-            Route::Decision(route::Decision { scope, goes: None, comes: None, stays: plan.sizes.first().copied() })
+            Route::Decision(route::Decision { scope, goes: None, comes: None, stays: route::Stays::of(&plan.sizes) })
         }
         Says::TurnsOnPrice { .. } => Route::HowMany(scope),
         Says::NotUnder { .. } => Route::PricePoint(scope),
@@ -157,10 +172,11 @@ fn Asks(kind: Memo<Option<DrinkKind>>) -> impl IntoView {
     let state = AppState::here();
     let rows = live(move || {
         let scope = kind.get().map_or(Scope::Menu, Scope::Kind);
-        let (switch, drop) = state.book.with(|book| first_questions(book, scope));
+        let [switch, drop, add] = first_questions(state, scope).map(Route::Decision);
         let asks = [
-            (say!(decide::switch_a_size), Route::Decision(switch)),
-            (say!(decide::add_or_drop), Route::Decision(drop)),
+            (say!(decide::switch_a_size), switch),
+            (say!(decide::drop_a_size), drop),
+            (say!(decide::add_a_size), add),
             (say!(decide::how_many_sizes), Route::HowMany(scope)),
             (say!(decide::sell_under), Route::PricePoint(scope)),
             (say!(decide::compare_sizes), Route::SideBySide(scope)),
@@ -183,36 +199,40 @@ fn Asks(kind: Memo<Option<DrinkKind>>) -> impl IntoView {
     }
 }
 
-/// The questions to begin with: the size that sells most against the next smaller one, and the size that
-/// sells least dropped.
-fn first_questions(book: &Book, scope: Scope) -> (route::Decision, route::Decision) {
-    let sold = sold_in(book, scope);
-    let most = foremost_size(book, scope).or_else(|| sold.last().copied());
-    let beside = |among: &[ContainerId]| {
-        let place = among.iter().position(|size| Some(*size) == most)?;
-        let smaller = place.checked_sub(1).and_then(|place| among.get(place));
-        smaller.or_else(|| among.get(place.saturating_add(1))).copied()
+/// The questions to begin with: a switch, a size that goes, and one that comes.
+fn first_questions(state: AppState, scope: Scope) -> [route::Decision; 3] {
+    let nothing = route::Decision { scope, goes: None, comes: None, stays: None };
+    let asked = |book: &Book, ledger: &Ledger| {
+        let menu = MenuToday::of(book, ledger, scope, &Told::default(), today())?;
+        let (goes, comes) = menu.first_to_switch()?.unzip();
+        Ok::<_, Overflow>([
+            route::Decision { goes, comes, ..nothing },
+            route::Decision { goes: menu.first_to_go()?, ..nothing },
+            route::Decision { comes: menu.first_to_come()?, ..nothing },
+        ])
     };
-    let beside = beside(&sold).or_else(|| beside(&asked::containers(book)));
-    let weekly = |size: ContainerId| {
-        let here = book.offers().filter(|offer| offer.container == size && book.belongs(offer.drink, scope));
-        here.filter_map(|offer| offer.weekly)
-            .try_fold(Default::default(), |sum: crate::foundation::measure::Exact, it| sum.plus(it))
-    };
-    let least = sold.iter().copied().filter(|size| Some(*size) != most).min_by_key(|size| weekly(*size).ok());
-    let switch = route::Decision { scope, goes: most, comes: beside, stays: None };
-    (switch, route::Decision { goes: least, comes: None, ..switch })
+    state.book.with(|book| state.ledger.with(|ledger| asked(book, ledger))).unwrap_or([nothing; 3])
 }
 
 /// What is known, each with a figure.
 #[component]
-fn Data() -> impl IntoView {
+fn Data(kind: Memo<Option<DrinkKind>>) -> impl IntoView {
     let state = AppState::here();
     let day = today();
     let none = || say!(common::none_yet).to_string();
-    let weeks = text(move || match state.book.with(|book| book.weeks().count()) {
-        0 => none(),
-        weeks => say!(decide::weeks, weeks = weeks),
+    // Weeks that lack the drinks looked at say whose they are.
+    let weeks = text(move || {
+        state.book.with(|book| match book.weeks().count() {
+            0 => none(),
+            weeks => {
+                let held = kinds_in_weeks(book, day).unwrap_or_default();
+                if held.is_empty() || kind.get().is_none_or(|kind| held.contains(&kind)) {
+                    return say!(decide::weeks, weeks = weeks);
+                }
+                let held = held.into_iter().map(words::drink_kind).collect::<Vec<_>>().join(", ");
+                say!(decide::weeks_of_kinds, weeks = weeks, kinds = held)
+            }
+        })
     });
     let prices = text(move || {
         state.book.with(|book| {
@@ -226,7 +246,7 @@ fn Data() -> impl IntoView {
         let running = state
             .book
             .with(|book| book.trials().filter(|it| it.last.is_none_or(|last| last.plus_weeks(1) > day)).count());
-        if running == 0 { say!(common::none).to_string() } else { say!(decide::trials_running, trials = running) }
+        if running == 0 { none() } else { say!(decide::trials_running, trials = running) }
     });
     let scenarios = text(move || match state.book.with(|book| book.scenarios().count()) {
         0 => none(),

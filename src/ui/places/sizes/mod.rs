@@ -19,6 +19,7 @@ mod seen_entry;
 mod seen_prices;
 mod seen_row;
 mod side_by_side;
+mod steps;
 mod tables;
 mod till;
 mod trial_shown;

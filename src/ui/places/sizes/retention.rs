@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Share};
 use crate::say;
 use crate::ui::chart::{Axis, Chart, Look, Marked, Series};
@@ -25,32 +26,36 @@ pub struct Retention {
 }
 
 impl Retention {
-    /// Points of the line, in percent across. Returns `None` if they leave the range that can be computed.
+    /// Points of the line, in percent across, the break-even among them. Returns `None` if they leave the range that
+    /// can be computed.
     fn points(&self) -> Option<Vec<(Exact, Exact)>> {
         let [(from, low), (to, high)] = &self.ends;
         let (from, to) = (from.percent().ok()?, to.percent().ok()?);
         let (low, high) = (low.major(), high.major());
-        let at = |piece: u32| {
+        let span = to.minus(from).ok()?;
+        let even = self.break_even.as_ref().and_then(|(share, _)| share.percent().ok());
+        let piece = |piece: u32| {
             let along = Exact::from(piece).over(Exact::from(PIECES)).ok()?;
-            let between = |from: Exact, to: Exact| to.minus(from).ok()?.times(along).ok()?.plus(from).ok();
-            Some((between(from, to)?, between(low, high)?))
+            along.times(span).ok()?.plus(from).ok()
         };
-        (0..=PIECES).map(at).collect()
+        let mut across: Vec<Exact> = (0..=PIECES).map(piece).collect::<Option<_>>()?;
+        if let Some(even) = even {
+            in_order::insert_once(&mut across, even);
+        }
+        let at = |across: Exact| {
+            let along = across.minus(from).ok()?.over(span).ok()?;
+            Some((across, high.minus(low).ok()?.times(along).ok()?.plus(low).ok()?))
+        };
+        across.into_iter().map(at).collect()
     }
 }
 
 /// The line with today's profit, the break-even marked, and the figures as a table.
 pub fn retention_chart(state: AppState, retention: &Retention) -> AnyView {
-    let Some(mut points) = retention.points() else { return ().into_any() };
+    let Some(points) = retention.points() else { return ().into_any() };
     let level = points.iter().map(|(across, _)| (*across, retention.today.major())).collect();
     let mark = |(share, name): &(Share, String)| Some(Marked { at: share.percent().ok()?, name: name.clone() });
     let marked: Vec<Marked> = retention.break_even.iter().filter_map(mark).collect();
-    if let Some(marked) = marked.first() {
-        let place = points.partition_point(|(across, _)| *across < marked.at);
-        if points.get(place).is_none_or(|(across, _)| *across != marked.at) {
-            points.insert(place, (marked.at, retention.today.major()));
-        }
-    }
     let across = Axis {
         name: retention.across.to_string(),
         from_zero: false,

@@ -5,17 +5,16 @@ use leptos::prelude::*;
 use super::chart::{LinesBySize, PartsBySize};
 use super::trying::Columns;
 use crate::app::route::Route;
-use crate::book::{DrinkId, Key, OfferId, Part};
+use crate::book::{Key, OfferId, Part};
 use crate::drink::ledger::OfferStatus;
 use crate::foundation::measure::{Exact, Money, Share};
 use crate::say;
-use crate::sizes::side_by_side::{SizeRow, SoldSize, Step};
+use crate::sizes::side_by_side::{SizeRow, SoldSize};
 use crate::ui::how::opens;
-use crate::ui::live::{live, text, when};
+use crate::ui::live::{flag, live, text, when};
 use crate::ui::parts::{Fold, Mark, Section, is_wide};
 use crate::ui::state::AppState;
 use crate::words;
-use crate::words::texts::{HOLE, around};
 use crate::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown};
 
 /// Writes a figure of a size, or `None` if it has none.
@@ -209,9 +208,48 @@ pub fn PerDrink(
     /// How the means came about. It is empty if they are none.
     means: Signal<String>,
 ) -> impl IntoView {
+    let state = AppState::here();
+    // A row that says the same as another, or nothing, is left out.
+    let any = move |differs: fn(&SoldSize) -> Money| {
+        flag(move || {
+            let shown = |row: &SizeRow| {
+                row.sold.is_some_and(|it| !words::to_cent(differs(&it), &state.speaker.get()).is_empty())
+            };
+            columns.with(|columns| columns.today().iter().chain(columns.last()).any(shown))
+        })
+    };
+    let (taxed, reduced) = (any(|it| it.price.minus(it.without_tax).unwrap_or_default()), any(|it| it.reductions));
+    let charged = any(|it| it.fees);
+    let fees = when(
+        move || charged.get(),
+        move || {
+            line(columns, say!(drinks::fees), false, asked(OfPrice::Fees), |state, row| {
+                sold(row, |it| Some(state.money(it.fees)))
+            })
+        },
+    );
+    let taxed = when(
+        move || taxed.get(),
+        move || {
+            line(columns, say!(decide::before_tax), false, None, |state, row| {
+                sold(row, |it| Some(state.money(it.without_tax)))
+            })
+        },
+    );
+    let reductions = when(
+        move || reduced.get(),
+        move || {
+            line(columns, say!(sales::reductions_taken), false, None, |state, row| {
+                sold(row, |it| Some(state.money(it.reductions)))
+            })
+        },
+    );
     let lines = view! {
         {line(columns, say!(common::fill), false, Some(Box::new(|id: OfferId| Shown::Poured(id.container))), |state, row| Some(state.volume(row.fill)))}
         {line(columns, say!(common::price), true, None, |state, row| sold(row, |it| Some(state.money(it.price))))}
+        {taxed}
+        {fees}
+        {reductions}
         {line(columns, say!(common::full_cost), false, of_offer(OfOffer::Cost), |state, row| Some(state.money(row.cost)))}
         {line(columns, say!(common::profit_per_drink), false, asked(OfPrice::Contribution), |state, row| {
             sold(row, |it| Some(state.money(it.contribution)))
@@ -221,12 +259,14 @@ pub fn PerDrink(
             sold(row, |it| it.contribution_per_minute.map(|money| state.money(money)))
         })}
         {line(columns, say!(common::suggested_price), false, of_offer(OfOffer::Suggested), |state, row| {
-            row.suggested.map(|price| state.money(price))
+            row.suggested.map(|(low, high)| match (state.money(low), state.money(high)) {
+                (low, high) if low == high => low,
+                (low, high) => say!(decide::price_range, low = low, high = high),
+            })
         })}
         {target(columns)}
     }
     .into_any();
-    let state = AppState::here();
     let terms = text(move || {
         let basis = state.book.with(|book| book.settings().cost_basis);
         say!(sales::margin_counts, what = words::cost_basis(basis))
@@ -235,7 +275,7 @@ pub fn PerDrink(
     view! {
         <Section heading=say!(sales::per_drink)>
             {table(columns, say!(sales::sizes_per_drink), lines)}
-            <p class="soft">{terms}</p>
+            <p class="soft">{say!(sales::adds_up)} " " {terms}</p>
             <p class="hollow">{means}</p>
         </Section>
         <Fold name=say!(sales::price_and_cost) figure=sizes open=Signal::stored(is_wide())>
@@ -322,7 +362,7 @@ pub fn PerVolume(
 }
 
 /// The first and the last of some figures.
-fn range(mut figures: impl Iterator<Item = String>) -> String {
+pub fn range(mut figures: impl Iterator<Item = String>) -> String {
     match (figures.next(), figures.last()) {
         (Some(first), Some(last)) => say!(sales::likely_between, low = first, high = last),
         (Some(only), None) => only,
@@ -346,89 +386,4 @@ fn sentence(state: AppState, rows: &[SizeRow]) -> String {
         (Some(_), _) => say!(sales::pays_alike).to_string(),
         _ => say!(sales::no_size_has_price).to_string(),
     }
-}
-
-/// A sentence with a figure drawn in it.
-fn with_figure(said: &str, figure: AnyView) -> AnyView {
-    let (before, after) = around(said);
-    view! {
-        {before}
-        {figure}
-        {after}
-    }
-    .into_any()
-}
-
-/// What each step from size to size brings.
-#[component]
-pub fn Steps(
-    /// The sizes.
-    columns: Memo<Columns>,
-) -> impl IntoView {
-    let state = AppState::here();
-    let name = move |row: &SizeRow| state.book.with(|book| book.name(Key::Container(row.container)));
-    let step = move |from: &SizeRow, to: &SizeRow, step: Step, drink: Option<DrinkId>| {
-        let how = |of, figure: String| match drink {
-            Some(drink) => opens(Shown::Size(OfferId { drink, container: to.container }, of), Signal::stored(figure)),
-            None => figure.into_any(),
-        };
-        let size = |money: Money| state.money(Money::from_major(money.major().abs()));
-        let price = how(OfSize::ExtraPrice, size(step.extra_price));
-        let cost = how(OfSize::ExtraCost, size(step.extra_cost));
-        let price = if step.extra_price.is_negative() {
-            with_figure(&say!(sales::price_down, by = HOLE), price)
-        } else {
-            with_figure(&say!(sales::price_up, by = HOLE), price)
-        };
-        let cost = if step.extra_cost.is_negative() {
-            with_figure(&say!(sales::cost_down, by = HOLE), cost)
-        } else {
-            with_figure(&say!(sales::cost_up, by = HOLE), cost)
-        };
-        let kept = step.kept.map(|share| {
-            let share = how(OfSize::Kept, state.percent(share));
-            view! {
-                " "
-                {with_figure(&say!(sales::you_keep, share = HOLE), share)}
-            }
-        });
-        view! {
-            <li>
-                <strong>{say!(sales::from_to, small = name(from), large = name(to))}</strong>
-                " "
-                {price}
-                " "
-                {cost}
-                {kept}
-            </li>
-        }
-    };
-    let steps = move || {
-        columns.with(|columns| {
-            let mut before: Option<&SizeRow> = None;
-            let mut steps = Vec::new();
-            for row in columns.last().iter().filter(|row| row.sold.is_some()) {
-                if let (Some(before), Some(taken)) = (before, row.step) {
-                    steps.push(step(before, row, taken, columns.opens));
-                }
-                before = Some(row);
-            }
-            steps.collect_view().into_any()
-        })
-    };
-    let any = move || columns.with(|columns| columns.last().iter().any(|row| row.step.is_some()));
-    let kept = text(move || {
-        let kept =
-            columns.with(|columns| columns.last().iter().filter_map(|row| row.step?.kept).collect::<Vec<Share>>());
-        range(kept.into_iter().map(|share| state.percent(share)))
-    });
-    let section = move || {
-        view! {
-            <Fold name=say!(sales::next_size_up) figure=kept>
-                <ul class="steps">{live(steps)}</ul>
-            </Fold>
-        }
-        .into_any()
-    };
-    when(any, section)
 }

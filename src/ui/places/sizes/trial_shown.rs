@@ -118,7 +118,7 @@ fn drawn(judged: &Judged, state: AppState) -> AnyView {
     let series: Vec<Series> = series.into_iter().filter(|it| !it.2.is_empty()).map(named).collect();
     let start = after.counted.first().filter(|_| !before.counted.is_empty()).map(|week| at(first, week.monday));
     let marked: Vec<Marked> =
-        start.map(|at| Marked { name: say!(sales::with_change).to_string(), at }).into_iter().collect();
+        start.map(|at| Marked { name: say!(sales::change_starts).to_string(), at }).into_iter().collect();
     let (up, figure) = profit(state);
     Chart { across: &axis(first), up: &up, series: &series, marked: &marked, figure: Some(figure) }.drawn()
 }

@@ -27,6 +27,8 @@ pub struct TryIt {
     pub name: String,
     /// Weeks that a trial takes to tell. It is `None` where it is not known.
     pub weeks: Option<u32>,
+    /// Whether it is worth a trial: it can pay.
+    pub offered: bool,
 }
 
 /// The button that sets a trial up; where there is one, what it shows so far.
@@ -40,8 +42,8 @@ pub fn tried_out(asked: impl Fn() -> Option<TryIt> + Send + Sync + 'static) -> A
     });
     let shown = move || match (asked.get(), trial.get()) {
         (_, Some(trial)) => result(state, &trial),
-        (Some(asked), None) => offer(state, asked, refused),
-        (None, None) => ().into_any(),
+        (Some(asked), None) if asked.offered => offer(state, asked, refused),
+        _ => ().into_any(),
     };
     view! {
         {live(shown)}
@@ -53,6 +55,9 @@ pub fn tried_out(asked: impl Fn() -> Option<TryIt> + Send + Sync + 'static) -> A
 fn offer(state: AppState, asked: TryIt, refused: RwSignal<Option<String>>) -> AnyView {
     let (button, said) = match asked.weeks {
         Some(weeks) => (say!(sales::try_it_for, weeks = count(weeks)), say!(sales::trial_length, weeks = count(weeks))),
+        None if state.book.with(|book| book.weeks().next().is_some()) => {
+            (say!(sales::try_it).to_string(), say!(sales::trial_length_elsewhere).to_string())
+        }
         None => (say!(sales::try_it).to_string(), say!(sales::trial_length_unknown).to_string()),
     };
     let begin = move || {
@@ -71,7 +76,7 @@ fn offer(state: AppState, asked: TryIt, refused: RwSignal<Option<String>>) -> An
                 {button}
             </button>
         </p>
-        <p class="soft">{said}</p>
+        <p class="soft to-enter">{said}</p>
     }
     .into_any()
 }

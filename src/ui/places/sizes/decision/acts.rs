@@ -6,7 +6,7 @@ use super::asking::Asking;
 use crate::app::route::{Route, Sheet};
 use crate::book::{Edit, Offer, Record, ScenarioId};
 use crate::say;
-use crate::sizes::decision::{Decision, NoAnswer};
+use crate::sizes::decision::{Decision, NoAnswer, Verdict};
 use crate::ui::address::go;
 use crate::ui::live::{live, press, text, trouble, when};
 use crate::ui::places::sizes::tried_out::{TryIt, tried_out};
@@ -32,13 +32,17 @@ pub fn Acts(asking: Asking) -> impl IntoView {
         })
     });
     let trial = tried_out(move || {
-        asking.is_answered().then(|| TryIt { scope: asking.of.scope, name: heading(asking), weeks: weeks.get() })
+        let decision = asking.decided()?;
+        // What cannot pay is not tried; a trial that there is stays to be seen.
+        let offered = !matches!(decision.verdict, Verdict::CannotPay { .. } | Verdict::CannotPayNew { .. });
+        Some(TryIt { scope: asking.of.scope, name: heading(asking), weeks: weeks.get(), offered })
     });
     // Weeks that are not written down are written down there.
-    let unwritten = move || swings.with(|found| matches!(found, Err(NoAnswer::NoWeeks | NoAnswer::OneWeek)));
+    let can = move || asking.decided().is_some_and(|it| it.verdict.can_pay() || it.needs_new().is_some());
+    let unwritten = move || can() && swings.with(|found| matches!(found, Err(NoAnswer::NoWeeks | NoAnswer::OneWeek)));
     let enter = || {
         view! {
-            <p>
+            <p class="to-enter">
                 <a class="button" href=Route::Sales.address()>
                     {say!(sales::enter_weekly_sales)}
                 </a>
@@ -83,7 +87,7 @@ pub fn Acts(asking: Asking) -> impl IntoView {
 
 /// What it is called in a list of trials or scenarios.
 fn heading(asking: Asking) -> String {
-    let name = asking.said(|words| words.heading(asking.of.goes, asking.of.comes, asking.of.stays));
+    let name = asking.said(|words| words.heading(asking.of.goes, asking.of.comes, &asking.stays()));
     name.chars().take(NAME_LENGTH).collect()
 }
 
@@ -93,6 +97,8 @@ fn made(asking: Asking) -> Result<(ScenarioId, Record), String> {
     let name = heading(asking);
     let made = asking.answer.get().and_then(|decision| {
         let share = asking.share();
+        let name = asking.said(|words| words.name_with(&name, &decision.question, share));
+        let name: String = name.chars().take(NAME_LENGTH).collect();
         asking.menu(|menu| Ok(menu.scenario(&decision, share, id, &name)?))
     });
     match made {
@@ -115,7 +121,9 @@ fn UseThis(asking: Asking, open: RwSignal<bool>, refused: RwSignal<Option<String
         let cannot: Vec<String> =
             decision.unknown.iter().map(|(offer, why)| asking.said(|words| words.not_counted(*offer, *why))).collect();
         let none = cannot.is_empty();
+        let assumes = asking.said(|words| words.assumes(&decision.question, asking.share()));
         view! {
+            <p class="assumes">{assumes}</p>
             <ul class="steps">{changes.into_iter().map(item).collect_view()}</ul>
             <div hidden=none>
                 <h3>{say!(decide::use_cannot)}</h3>

@@ -11,7 +11,7 @@ use crate::sizes::decision::{Decision, Verdict};
 use crate::ui::fields::{Range, Slid};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Says, verdict};
-use crate::words::{even_at, of_100, overflow};
+use crate::words::{even_at, even_whole, of_100, overflow};
 
 /// The answer.
 #[component]
@@ -114,7 +114,7 @@ fn Buyers(asking: Asking) -> impl IntoView {
 
 /// The break-even on the slider, where it lies between the ends.
 fn marked(asking: Asking, decision: &Decision, at: Share, (least, most): (Exact, Exact)) -> Option<AnyView> {
-    let percent = at.percent().ok()?;
+    let percent = even_whole(at, &decision.question);
     if percent < least || percent > most {
         return None;
     }

@@ -108,6 +108,11 @@ impl Asking {
         self.slid.get().unwrap_or(if self.adds() { Share::from_fraction(Exact::new(5, 1)) } else { Share::WHOLE })
     }
 
+    /// The sizes that stay, where only some do.
+    pub fn stays(self) -> Vec<ContainerId> {
+        self.of.stays.iter().flat_map(route::Stays::sizes).collect()
+    }
+
     /// Whether a size comes and none goes.
     pub fn adds(self) -> bool {
         self.of.goes.is_none() && self.of.comes.is_some()
@@ -184,7 +189,7 @@ impl Asking {
     fn goes(self, size: ContainerId) -> bool {
         match (self.of.goes, self.of.stays) {
             (Some(goes), _) => goes == size,
-            (None, Some(stays)) => stays != size,
+            (None, Some(stays)) => stays.sizes().all(|stays| stays != size),
             (None, None) => true,
         }
     }
@@ -257,6 +262,6 @@ fn question(of: &route::Decision) -> Option<Question> {
         (Some(from), Some(to)) => Question::Switch { from, to },
         (Some(size), None) => Question::Drop { size },
         (None, Some(size)) => Question::Add { size, taken_from: None },
-        (None, None) => Question::Keep { sizes: vec![of.stays?] },
+        (None, None) => Question::Keep { sizes: of.stays?.sizes().collect() },
     })
 }

@@ -6,9 +6,10 @@ use super::asking::Asking;
 use super::with_answer;
 use crate::book::{ContainerId, Key};
 use crate::say;
-use crate::sizes::decision::{Customer, Decision, Position, Tipping};
+use crate::sizes::decision::{Customer, Decision, Position, Tipping, Verdict};
 use crate::sizes::market::Against;
 use crate::ui::parts::Section;
+use crate::ui::places::sizes::remembered::answered;
 
 /// What customers see.
 #[component]
@@ -24,11 +25,14 @@ fn shown(asking: Asking, decision: &Decision) -> AnyView {
         let drink = asking.state.book.with(|book| book.name(Key::Drink(offer.drink)));
         view! { <p class="soft">{say!(decide::shown_for, drink = drink)}</p> }
     });
-    let tips = decision.tipping().map(|tipping| tips(asking, &tipping));
+    let tips = decision.tipping().map(|tipping| tips(asking, &tipping, &decision.verdict));
+    let guess = answered(asking.state).and_then(|answered| decision.guess(&answered));
+    let guess = guess.map(|guess| view! { <p>{asking.said(|words| words.guess(&guess))}</p> });
     view! {
         <dl class="facts">{seen}</dl>
         {unlike}
         {tips}
+        {guess}
     }
     .into_any()
 }
@@ -76,7 +80,7 @@ fn prices(asking: Asking, customer: &Customer) -> [Fact; 2] {
     let per_volume = say!(decide::now_to_then, now = now, then = then);
     [
         (say!(common::price).to_string(), change(customer.change), price),
-        (say!(decide::per_unit, unit = per), change(customer.per_volume_change), per_volume),
+        (say!(decide::per_labeled, unit = per), change(customer.per_volume_change), per_volume),
     ]
 }
 
@@ -98,7 +102,7 @@ fn nearby(asking: Asking, size: ContainerId, position: &Position) -> Option<Fact
     Some((name, say!(decide::from_local_prices, prices = seen), figure))
 }
 
-fn tips(asking: Asking, tipping: &Tipping) -> AnyView {
-    let said = asking.said(|words| words.tipping(tipping));
+fn tips(asking: Asking, tipping: &Tipping, verdict: &Verdict) -> AnyView {
+    let said = asking.said(|words| words.tipping(tipping, verdict));
     view! { <p>{said} " " <small class="soft">{say!(decide::studies_average)}</small></p> }.into_any()
 }

@@ -13,7 +13,7 @@ use crate::sizes::decision::{Decision, Row};
 use crate::ui::live::text;
 use crate::ui::parts::{Fold, is_wide, wide_table};
 use crate::ui::places::sizes::retention::{Retention, retention_chart};
-use crate::words::{even_at, of_100, overflow};
+use crate::words::{even_at, even_short, even_whole, overflow, people};
 
 /// Drink by drink, and the math.
 #[component]
@@ -25,7 +25,7 @@ pub fn ByDrink(asking: Asking) -> impl IntoView {
     let at = text(move || {
         let said = |decision: Decision| {
             let at = decision.break_even().ok()??;
-            Some(even_at(at, &decision.question, &asking.state.speaker.get()))
+            Some(even_short(at, &decision.question, &asking.state.speaker.get()))
         };
         asking.decided().and_then(said).unwrap_or_default()
     });
@@ -51,13 +51,14 @@ fn table(asking: Asking, decision: &Decision) -> AnyView {
         let to = row.then.map_or(say!(decide::they_leave).to_string(), |then| {
             state.book.with(|book| book.name(Key::Container(then.offer.container)))
         });
-        let even = row.break_even.map_or(say!(common::none).to_string(), |at| of_100(at, speaker));
+        let even = |at| speaker.number(even_whole(at, &decision.question));
+        let even = row.break_even.map_or(say!(common::none).to_string(), even);
         Some(view! {
             <tr>
                 <th scope="row">
                     <a href=Route::Drink(offer.drink).address()>{name}</a>
                 </th>
-                <td>{state.number(row.weekly.count().rounded(1))}</td>
+                <td>{state.number(people(row.weekly.count()))}</td>
                 <td>{to}</td>
                 <td>{money(row.brought())}</td>
                 <td>{money(row.brings())}</td>
@@ -87,9 +88,12 @@ fn math(asking: Asking, decision: &Decision) -> AnyView {
     let at = decision.break_even().ok().flatten();
     let sum = at.map(|at| asking.said(|words| words.math(decision, at)));
     let tips = decision.tipping().map(|tipping| {
-        let number = asking.state.speaker.get().rounded(tipping.elasticity, 2);
+        let speaker = asking.state.speaker.get();
+        let number = speaker.rounded(tipping.elasticity, 2);
+        let lost = tipping.elasticity.abs().over(Exact::new(100, 0)).map(Share::from_fraction).unwrap_or_default();
+        let lost = speaker.percent(lost);
         view! {
-            <p>{say!(decide::math_elasticity, elasticity = number)} " " {say!(decide::math_size)}</p>
+            <p>{say!(decide::math_elasticity, lost = lost, elasticity = number)} " " {say!(decide::math_size)}</p>
         }
     });
     view! {
@@ -105,11 +109,13 @@ fn line(asking: Asking, decision: &Decision) -> Result<AnyView, Overflow> {
     let (least, most) = asking.ends();
     let share = |percent: Exact| percent.over(Exact::new(100, 0)).map(Share::from_fraction);
     let end = |percent: Exact| Ok::<_, Overflow>((share(percent)?, decision.line.at(share(percent)?)?));
-    let within = |at: &Share| at.percent().is_ok_and(|at| at > least && at < most);
-    let break_even = decision
-        .break_even()?
-        .filter(within)
-        .map(|at| (at, even_at(at, &decision.question, &asking.state.speaker.get())));
+    // Drawn where it is said: at a whole buyer.
+    let marked = |at: Share| {
+        let whole = even_whole(at, &decision.question);
+        let said = even_at(at, &decision.question, &asking.state.speaker.get());
+        (whole > least && whole < most).then(|| Ok((share(whole)?, said))).transpose()
+    };
+    let break_even = decision.break_even()?.map(marked).transpose()?.flatten();
     let retention = Retention {
         across: slider_label(asking),
         line: say!(decide::new_plan).to_string(),

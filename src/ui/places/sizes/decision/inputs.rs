@@ -168,7 +168,7 @@ pub fn number(asking: Asking, offer: OfferId) -> AnyView {
     let commit = tried_number(
         Example::WeeklySales,
         Box::new(move |read: Result<Option<Exact>, String>, _| {
-            asking.weekly(offer, read?);
+            asking.weekly(offer, asked::a_week(state, read?)?);
             Ok(())
         }),
     );

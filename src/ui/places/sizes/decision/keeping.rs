@@ -35,6 +35,7 @@ pub fn Keeping(asking: Asking) -> impl IntoView {
                 {both(say!(decide::opening_stock), state.money(now.cash), state.money(then.cash))}
                 {both(say!(decide::weeks_of_stock), lasts(now.weeks), lasts(then.weeks))}
             </dl>
+            <p class="soft">{say!(decide::stock_of_menu)}</p>
         }
         .into_any()
     });

@@ -36,12 +36,13 @@ pub fn DecisionPage(
 ) -> impl IntoView {
     let state = AppState::here();
     let asking = Asking::new(state, decision);
-    let heading = text(move || asking.said(|words| words.heading(decision.goes, decision.comes, decision.stays)));
+    let heading = text(move || asking.said(|words| words.heading(decision.goes, decision.comes, &asking.stays())));
     let scope = text(move || state.book.with(|book| words::scope(decision.scope, book)));
-    let none = decision.goes.or(decision.comes).or(decision.stays).is_none();
+    let none = decision.goes.or(decision.comes).is_none() && decision.stays.is_none();
     let missing = move || {
         let why = asking.answer.with(|answer| answer.as_ref().err().cloned())?;
-        (!none && !asking.done.get()).then(|| asking.said(|words| words.no_answer(&why)))
+        // What is typed and does not read is said at its field.
+        (!none && !asking.done.get() && !asking.hangs.is_unread()).then(|| asking.said(|words| words.no_answer(&why)))
     };
     let changed = text(move || if asking.done.get() { say!(decide::menu_changed).to_string() } else { String::new() });
     let choose = move || {

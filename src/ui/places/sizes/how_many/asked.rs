@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::book::{ContainerId, OfferId, Scope};
 use crate::foundation::measure::{Exact, Money, read_number};
 use crate::say;
-use crate::sizes::decision::{Answered, Decision, Hands, MenuToday, NoAnswer, Plan, Plans, Question, Told};
+use crate::sizes::decision::{Answered, Decision, Guess, Hands, MenuToday, NoAnswer, Plan, Plans, Question, Told};
 use crate::sizes::said::Said;
 use crate::ui::fields::Hangs;
 use crate::ui::kept;
@@ -92,15 +92,19 @@ impl Asked {
         }
     }
 
-    /// The plans of some sort, by evidence or by the profit of the owner's own answer, each with that profit.
-    pub fn in_order(&self, plans: &Plans, wanted: fn(&Plan, bool) -> bool) -> Vec<(Plan, Option<Money>)> {
+    /// The plans of some sort, by evidence or by the profit of the owner's own answer, each with what that answer
+    /// says. Where it says something, it decides whether a plan pays.
+    pub fn in_order(&self, plans: &Plans, wanted: fn(&Plan, bool) -> bool) -> Vec<(Plan, Option<Guess>)> {
         let both = plans.pays.iter().map(|plan| (plan, true)).chain(plans.cannot_pay.iter().map(|plan| (plan, false)));
-        let some = both.filter(|(plan, pays)| wanted(plan, *pays)).map(|(plan, _)| plan);
         let answered = self.answered();
-        let profit = |plan: &Plan| answered.and_then(|answered| plan.by_owner(&answered));
-        let mut all: Vec<(Plan, Option<Money>)> = some.map(|plan| (plan.clone(), profit(plan))).collect();
+        let guess = |plan: &Plan| answered.and_then(|answered| plan.against(&plans.today, &answered));
+        let all = both.map(|(plan, can)| (plan, guess(plan), can));
+        let some = all.filter(|(plan, guess, can)| wanted(plan, guess.map_or(*can, |guess| guess.pays())));
+        let mut all: Vec<(Plan, Option<Guess>)> = some.map(|(plan, guess, _)| (plan.clone(), guess)).collect();
+        // Those of as many sizes tried stay in the order of evidence, also among those that cannot pay.
+        all.sort_by_key(|(plan, _)| std::cmp::Reverse(plan.evidence));
         if self.by_profit.get() && answered.is_some() {
-            all.sort_by_key(|(_, profit)| std::cmp::Reverse(*profit));
+            all.sort_by_key(|(_, guess)| std::cmp::Reverse(guess.map(|guess| guess.profit)));
         }
         all
     }

@@ -69,7 +69,7 @@ fn number(asked: Asked, offer: OfferId) -> AnyView {
     let commit = tried_number(
         Example::WeeklySales,
         Box::new(move |read: Result<Option<Exact>, String>, _| {
-            let number = read?;
+            let number = parts_of_the_menu::a_week(state, read?)?;
             asked.expected.update(|all| {
                 all.retain(|(of, _)| *of != offer);
                 all.extend(number.map(|number| (offer, number)));

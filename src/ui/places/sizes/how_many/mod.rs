@@ -10,9 +10,8 @@ use leptos::prelude::*;
 
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::Scope;
-use crate::foundation::measure::Money;
 use crate::say;
-use crate::sizes::decision::{MOST_SIZES, Plan, Plans};
+use crate::sizes::decision::{Guess, MOST_SIZES, Plan, Plans};
 use crate::ui::address::go;
 use crate::ui::fields::{Ask, Choice, Choose, Tick};
 use crate::ui::live::{flag, live, press, text, trouble, when};
@@ -26,8 +25,8 @@ use plan::row;
 /// How many plans stand open at first.
 const OPEN: usize = 6;
 
-/// Plans in their order, each with its profit a week by what the owner says of buyers.
-type Listed = Vec<(Plan, Option<Money>)>;
+/// Plans in their order, each with what the owner's answer says of it.
+type Listed = Vec<(Plan, Option<Guess>)>;
 
 /// How many sizes.
 #[component]
@@ -75,6 +74,10 @@ fn Asking(asked: Asked) -> impl IntoView {
             <Choice label=say!(decide::which_drinks) options=scopes value=Signal::stored(scope_text(asked.scope)) choose />
             <Ask label=say!(decide::of_ten_stay) text=asked.of_ten error=asked.of_ten_error() hangs=asked.hangs />
             <p class="soft">{say!(decide::of_ten_stay_about)}</p>
+            {when(
+                move || asked.answered().is_some(),
+                || view! { <p class="soft">{say!(decide::of_ten_moves_down)}</p> }.into_any(),
+            )}
             <div class="fields">
                 <Ask label=say!(decide::weeks_to_stock) text=asked.cover error=asked.cover_error() hangs=asked.hangs />
                 <Ask label=say!(decide::upkeep_per_size) text=asked.keeping error=asked.keeping_error() hangs=asked.hangs />
@@ -92,10 +95,13 @@ fn Asking(asked: Asked) -> impl IntoView {
 fn Answer(asked: Asked) -> impl IntoView {
     let said = move || {
         asked.plans.with(|plans| {
-            let first = plans.as_ref().ok().and_then(|plans| plans.pays.iter().find(|plan| !plan.hardly_tried()));
-            match first {
-                Some(plan) => (Says::Yes, asked.said(|words| words.plan_pays(plan))),
-                None => (Says::No, say!(decide::no_plan_pays).to_string()),
+            let tried = plans.as_ref().map(|plans| asked.in_order(plans, |plan, pays| pays && !plan.hardly_tried()));
+            let first = tried.unwrap_or_default().into_iter().next();
+            match (first, asked.answered()) {
+                (Some((plan, Some(guess))), _) => (Says::Yes, asked.said(|words| words.plan_guess(&plan, &guess))),
+                (Some((plan, None)), _) => (Says::Yes, asked.said(|words| words.plan_pays(&plan))),
+                (None, Some(_)) => (Says::No, say!(decide::no_plan_guess).to_string()),
+                (None, None) => (Says::No, say!(decide::no_plan_pays).to_string()),
             }
         })
     };
@@ -107,9 +113,16 @@ fn Answer(asked: Asked) -> impl IntoView {
     let counts = live(move || {
         asked.plans.with(|plans| {
             let Ok(plans) = plans else { return ().into_any() };
-            // Both lists have what most buyers choose first.
-            let of = |count: usize| plans.pays.iter().chain(&plans.cannot_pay).find(|plan| plan.sizes.len() == count);
-            let lines = (1..=MOST_SIZES).filter_map(of).map(|plan| asked.said(|words| words.of_count(plan)));
+            // What pays comes first, and of that in the order chosen.
+            let mut all = asked.in_order(plans, |_, pays| pays);
+            all.extend(asked.in_order(plans, |_, pays| !pays));
+            let of = |count: usize| all.iter().find(|(plan, _)| plan.sizes.len() == count);
+            let line = |(plan, guess): &(Plan, Option<Guess>)| {
+                let guess = guess.as_ref().map(|guess| asked.said(|words| words.guess(guess)));
+                let said = [asked.said(|words| words.of_count(plan))].into_iter().chain(guess);
+                said.collect::<Vec<_>>().join(" ")
+            };
+            let lines = (1..=MOST_SIZES).filter_map(of).map(line);
             view! { <ul class="steps">{lines.map(|line| view! { <li>{line}</li> }).collect_view()}</ul> }.into_any()
         })
     });
@@ -157,7 +170,7 @@ fn Listed(asked: Asked) -> impl IntoView {
     let rows = move |plans: Memo<Listed>, from: usize, to: usize| {
         live(move || {
             let some: Vec<_> = plans.get().into_iter().skip(from).take(to.saturating_sub(from)).collect();
-            view! { <ul class="plans">{some.into_iter().map(|(plan, profit)| row(asked, plan, profit)).collect_view()}</ul> }
+            view! { <ul class="plans">{some.into_iter().map(|(plan, guess)| row(asked, plan, guess)).collect_view()}</ul> }
                 .into_any()
         })
     };
@@ -181,10 +194,20 @@ fn Listed(asked: Asked) -> impl IntoView {
                 <p class="soft">{say!(decide::hardly_tried_about)}</p>
                 {rows(hardly, 0, usize::MAX)}
             </Fold>
-            <Fold name=say!(decide::plans_cannot_pay) figure=many(cannot, 0)>
-                <p class="soft">{say!(decide::plans_cannot_pay_about)}</p>
-                {rows(cannot, 0, usize::MAX)}
-            </Fold>
+            {live(move || {
+                let (name, about) = if answered() {
+                    (say!(decide::plans_earn_less), say!(decide::plans_earn_less_about))
+                } else {
+                    (say!(decide::plans_cannot_pay), say!(decide::plans_cannot_pay_about))
+                };
+                view! {
+                    <Fold name figure=many(cannot, 0)>
+                        <p class="soft">{about}</p>
+                        {rows(cannot, 0, usize::MAX)}
+                    </Fold>
+                }
+                .into_any()
+            })}
         </div>
         <p class="soft">{say!(decide::rule_of_thumb_sizes)}</p>
     }

@@ -5,9 +5,9 @@ use leptos::prelude::*;
 use super::asked::Asked;
 use crate::app::route::{self, Route};
 use crate::book::{Edit, Record, ScenarioId};
-use crate::foundation::measure::{Exact, Money, Share};
+use crate::foundation::measure::{Exact, Share};
 use crate::say;
-use crate::sizes::decision::{Plan, Verdict};
+use crate::sizes::decision::{Guess, Plan, Question};
 use crate::ui::address::go;
 use crate::ui::live::{live, press, trouble};
 use crate::ui::parts::{Says, says_shape};
@@ -21,15 +21,14 @@ const NAME_LENGTH: usize = 80;
 /// The shares of buyers who stay that profits are shown at, in hundredths.
 const SHOWN_AT: [Exact; 3] = [Exact::new(1, 0), Exact::new(75, 2), Exact::new(5, 1)];
 
-/// A plan in the list; `profit` is that of the owner's own answer.
-pub fn row(asked: Asked, plan: Plan, profit: Option<Money>) -> AnyView {
+/// A plan in the list, with what the owner's own answer says of it.
+pub fn row(asked: Asked, plan: Plan, guess: Option<Guess>) -> AnyView {
     let (name, about) = asked.said(|words| (words.plan_name(&plan.sizes), words.plan_about(&plan)));
     let pays = asked.said(|words| words.plan_needs(&plan));
-    let profit = profit.map(|profit| say!(decide::about_profit, profit = asked.state.money(profit)));
-    let says = match plan.verdict {
-        Verdict::EvenIfAllLeave | Verdict::AtLeast { .. } => Says::Yes,
-        _ => Says::No,
-    };
+    let about = [about].into_iter().chain(guess.map(|guess| asked.said(|words| words.guess(&guess))));
+    let about = about.collect::<Vec<_>>().join(" ");
+    let profit = guess.map(|guess| say!(decide::about_profit, profit = asked.state.money(guess.profit)));
+    let says = if guess.map_or(plan.verdict.can_pay(), |guess| guess.pays()) { Says::Yes } else { Says::No };
     let open = RwSignal::new(false);
     let inside = live(move || if open.get() { details(asked, plan.clone()) } else { ().into_any() });
     view! {
@@ -75,14 +74,13 @@ fn details(asked: Asked, plan: Plan) -> AnyView {
         }
         Err(why) => view! { <p class="trouble">{asked.said(|words| words.no_answer(&why))}</p> }.into_any(),
     };
-    let tips = plan.tipping().map(|tipping| view! { <p>{asked.said(|words| words.tipping(&tipping))}</p> });
-    // One size alone has a page of its own.
-    let alone = match plan.sizes.as_slice() {
-        [size] => {
-            Some(Route::Decision(route::Decision { scope: asked.scope, goes: None, comes: None, stays: Some(*size) }))
-        }
-        _ => None,
-    };
+    let tips =
+        plan.tipping().map(|tipping| view! { <p>{asked.said(|words| words.tipping(&tipping, &plan.verdict))}</p> });
+    // A plan with a size that is not sold yet counts with what is typed here, which its own page would not have.
+    let sold = asked.comes.get_untracked().is_none_or(|comes| !plan.sizes.contains(&comes));
+    let own = route::Stays::of(&plan.sizes).filter(|_| sold).map(|stays| {
+        Route::Decision(route::Decision { scope: asked.scope, goes: None, comes: None, stays: Some(stays) })
+    });
     let refused = RwSignal::new(None::<String>);
     let keep = move || {
         let kept = untrack(|| scenario(asked, &plan));
@@ -95,7 +93,7 @@ fn details(asked: Asked, plan: Plan) -> AnyView {
         <dl class="facts">{profits} {keeping}</dl>
         {tips}
         <p class="actions">
-            {alone.map(|to| view! { <a class="button" href=to.address()>{say!(decide::decide_on_plan)}</a> })}
+            {own.map(|to| view! { <a class="button" href=to.address()>{say!(decide::decide_on_plan)}</a> })}
             <button class="button" on:click=press(keep)>{say!(decide::keep_as_scenario)}</button>
         </p>
         {trouble(move || refused.get())}
@@ -106,7 +104,9 @@ fn details(asked: Asked, plan: Plan) -> AnyView {
 /// A plan as a scenario, all buyers staying.
 fn scenario(asked: Asked, plan: &Plan) -> Result<(ScenarioId, Record), String> {
     let id = ScenarioId::from_random(random());
-    let name: String = asked.said(|words| words.plan_name(&plan.sizes)).chars().take(NAME_LENGTH).collect();
+    let question = Question::Keep { sizes: plan.sizes.clone() };
+    let name = asked.said(|words| words.name_with(&words.plan_name(&plan.sizes), &question, Share::WHOLE));
+    let name: String = name.chars().take(NAME_LENGTH).collect();
     let made = asked
         .decision(plan)
         .and_then(|decision| asked.menu(|menu| Ok(menu.scenario(&decision, Share::WHOLE, id, &name)?)));

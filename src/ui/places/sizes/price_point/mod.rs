@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use super::asked;
 use super::remembered::{point, remember_point};
 use crate::app::route::{Route, scope_from_text, scope_text};
-use crate::book::{Book, ContainerId, Key, Scope, TaxPlace};
+use crate::book::{Book, ContainerId, DrinkId, Key, Scope, TaxPlace};
 use crate::foundation::measure::Money;
 use crate::say;
 use crate::sizes::decision::{BelowPrice, below_price};
@@ -20,7 +20,7 @@ use crate::ui::address::go;
 use crate::ui::fields::{Ask, Choice, Choose, Hangs, asked_price};
 use crate::ui::kept;
 use crate::ui::live::{live, press, text, when};
-use crate::ui::parts::{Back, Fold, Says, Section, answer_figures, verdict};
+use crate::ui::parts::{Back, Fold, Says, Section, answer_figures, is_wide, verdict};
 use crate::ui::state::AppState;
 use crate::words;
 use drinks::Drinks;
@@ -49,7 +49,13 @@ impl Asking {
     fn chosen(self, book: &Book) -> Vec<ContainerId> {
         let text = self.containers.get();
         if text.is_empty() {
-            return sold_in(book, self.scope);
+            // What has no price is not sold yet.
+            let asked = |size: &ContainerId| {
+                let mut here = book.offers().filter(|it| it.container == *size && book.belongs(it.drink, self.scope));
+                here.any(|offer| offer.price.is_some())
+            };
+            let (priced, none): (Vec<_>, Vec<_>) = sold_in(book, self.scope).into_iter().partition(asked);
+            return if priced.is_empty() { none } else { priced };
         }
         text.split(' ').filter_map(ContainerId::from_text).collect()
     }
@@ -137,7 +143,7 @@ fn Page(asking: Asking) -> impl IntoView {
                         <Ask label=say!(decide::sell_for_no_more_than) text=asking.point error=error hangs />
                     </div>
                 </section>
-                <Fold name=say!(decide::sizes_shown) figure=many>{chips(state, asking)}</Fold>
+                <Fold name=say!(decide::sizes_shown) figure=many open=Signal::stored(is_wide())>{chips(state, asking)}</Fold>
             </div>
             <div class="pane">{hangs.answer(move || shown(state, answer))}</div>
         </div>
@@ -172,8 +178,9 @@ fn shown(state: AppState, answer: RwSignal<Option<Answer>>) -> AnyView {
         })
     });
     let taxed = move || {
-        let Some(menu) = answer.with(|answer| answer.as_ref().map(|answer| answer.menu)) else { return Vec::new() };
-        let (without, with) = before_and_after(state, menu);
+        let found = answer.with(|answer| Some((answer.as_ref()?.menu, answer.as_ref()?.below.tightest()?.offer.drink)));
+        let Some((menu, drink)) = found else { return Vec::new() };
+        let (without, with) = before_and_after(state, menu, drink);
         vec![(say!(decide::before_tax).to_string(), without), (say!(decide::after_tax).to_string(), with)]
     };
     let drinks = move || view! { <Drinks answer /> }.into_any();
@@ -188,10 +195,11 @@ fn shown(state: AppState, answer: RwSignal<Option<Answer>>) -> AnyView {
     .into_any()
 }
 
-/// A menu price without the tax in it, and with the tax on it.
-fn before_and_after(state: AppState, menu: Money) -> (String, String) {
+/// A menu price of a drink without the tax in it, and with the tax on it.
+fn before_and_after(state: AppState, menu: Money, drink: DrinkId) -> (String, String) {
     state.book.with(|book| {
-        let tax = &book.settings().tax;
+        let settings = book.settings();
+        let tax = book.drink(drink).map_or(settings.tax, |drink| settings.tax_of(drink));
         let rate = || crate::foundation::measure::Exact::ONE.plus(tax.rate.fraction());
         let (without, with) = match tax.place {
             TaxPlace::InThePrice => (rate().and_then(|rate| menu.over(rate)), Ok(menu)),

@@ -4,12 +4,13 @@ use leptos::prelude::*;
 
 use crate::app::route::Route;
 use crate::backup::restore_points::Why;
-use crate::book::ScenarioId;
+use crate::book::{Offer, ScenarioId};
 use crate::say;
 use crate::sizes::scenario::changes;
 use crate::ui::address::go;
 use crate::ui::library::Library;
 use crate::ui::live::{flag, live, press, text, trouble, when};
+use crate::ui::parts::is_wide;
 use crate::ui::state::AppState;
 use crate::words::Decisions;
 
@@ -22,12 +23,20 @@ pub fn Adopting(
     let state = AppState::here();
     let library = Library::here();
     let refused = RwSignal::new(None::<String>);
-    let open = RwSignal::new(false);
+    // Where there is room, what it changes stands there before anything is pressed.
+    let open = RwSignal::new(is_wide());
     let listed = Memo::new(move |_| {
         state.book.with(|book| {
             let words = Decisions { book, speaker: &state.speaker.get() };
             let all = book.scenario(id).map(|scenario| changes(book, scenario)).unwrap_or_default();
             all.iter().flat_map(|(was, is)| words.becomes(was.as_ref(), is.as_ref())).collect::<Vec<String>>()
+        })
+    });
+    let sells = flag(move || {
+        state.book.with(|book| {
+            let all = book.scenario(id).map(|scenario| changes(book, scenario)).unwrap_or_default();
+            let weekly = |offer: &Option<Offer>| offer.as_ref().and_then(|offer| offer.weekly);
+            all.iter().any(|(was, is)| is.is_some() && weekly(was) != weekly(is))
         })
     });
     let adopt = move || {
@@ -50,6 +59,7 @@ pub fn Adopting(
         view! {
             <div class="uses">
                 <h3>{say!(sales::what_it_changes)}</h3>
+                {when(move || sells.get(), || view! { <p class="assumes">{say!(sales::scenario_assumes)}</p> }.into_any())}
                 <ul class="bulleted uses-changes">{items}</ul>
                 <p class="soft">{say!(sales::about_make_menu)}</p>
                 <p class="actions">

@@ -11,6 +11,7 @@ use crate::ui::live::live;
 use crate::ui::order;
 use crate::ui::parts::Section;
 use crate::ui::state::AppState;
+use crate::words;
 
 /// How many scenarios have a column.
 const SHOWN: usize = 6;
@@ -49,7 +50,7 @@ pub fn Beside(
             .collect_view();
         view! {
             <div class="wide" tabindex="0" role="region" aria-label=say!(sales::scenarios_compared)>
-                <table class="table">
+                <table class="table named-heads">
                     <thead>
                         <tr>
                             <td></td>
@@ -81,7 +82,7 @@ pub fn figures(state: AppState) -> Vec<Figure> {
     };
     vec![
         (say!(common::profit_per_week), Box::new(move |menu: &Menu| state.money(menu.profit))),
-        (say!(common::drinks_sold_per_week), Box::new(move |menu: &Menu| state.number(menu.units.rounded(1)))),
+        (say!(common::drinks_sold_per_week), Box::new(move |menu: &Menu| state.number(words::people(menu.units)))),
         (say!(sales::number_of_sizes), count(|menu| menu.sizes)),
         (say!(common::recipe_cards), count(|menu| menu.cards)),
         (say!(first::below_target), count(|menu| menu.under_target)),

@@ -31,14 +31,20 @@ pub fn Compared(
     };
     let cover = Memo::new(move |before: Option<&Exact>| read().unwrap_or(before.copied().unwrap_or_default()));
     let both = Memo::new(move |_| Some((now(state, weekly, cover.get())?, then(state, id, weekly, cover.get())?)));
-    let uncounted = move |of: fn((Menu, Menu)) -> Menu, say: fn(String) -> String| {
-        text(move || {
-            let said = both.get().map(|both| said(state, |it| it.uncounted(&of(both)))).unwrap_or_default();
-            if said.is_empty() { said } else { say(said) }
-        })
-    };
-    let here = uncounted(|(_, then)| then, |what| say!(sales::scenario_leaves_out, what = what));
-    let today = uncounted(|(today, _)| today, |what| say!(sales::today_leaves_out, what = what));
+    let uncounted = Memo::new(move |_| {
+        let of = |menu: &Menu| said(state, |it| it.uncounted(menu));
+        both.get().map(|(today, then)| (of(&today), of(&then))).unwrap_or_default()
+    });
+    // What is left out of both is said once.
+    let here = text(move || match uncounted.get() {
+        (_, then) if then.is_empty() => then,
+        (today, then) if today == then => say!(sales::both_leave_out, what = then),
+        (_, then) => say!(sales::scenario_leaves_out, what = then),
+    });
+    let today = text(move || match uncounted.get() {
+        (today, then) if today.is_empty() || today == then => String::new(),
+        (today, _) => say!(sales::today_leaves_out, what = today),
+    });
     let hangs = Hangs::new();
     let lines = move || {
         live(move || {

@@ -27,7 +27,7 @@ use crate::words::scenarios::Scenarios as Words;
 use crate::words::texts::{HOLE, around};
 
 use beside::Beside;
-pub use kept::keep_as_scenario;
+pub use kept::{keep_as_scenario, keep_named};
 pub use page::ScenarioPage;
 
 /// Weeks that opening stock lasts, where nobody said.

@@ -5,14 +5,15 @@ use leptos::prelude::*;
 use super::Trying;
 use crate::app::route::Route;
 use crate::book::Book;
-use crate::foundation::measure::Exact;
+use crate::foundation::measure::{Exact, Money};
 use crate::say;
 use crate::sizes::side_by_side::Week;
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Says, answer_figures, verdict};
+use crate::ui::places::sizes::trying::Columns;
 use crate::ui::state::AppState;
-use crate::words::Decisions;
 use crate::words::scenarios::without_sign;
+use crate::words::{self, Decisions};
 
 /// The answer: a sentence and its figures.
 #[component]
@@ -42,10 +43,12 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         }
         .into_any(),
         Some((now, then)) => {
-            let same = say!(sales::same_sales, drinks = state.speaker.get().counted(now.units.rounded(1)));
-            let even = then.and_then(|then| even(now, then));
-            let even = even.map(|buyers| say!(sales::even_at, buyers = state.number(buyers)));
-            view! { <p class="soft">{same} " " {even}</p> }.into_any()
+            let same = say!(sales::same_sales, drinks = state.speaker.get().counted(words::people(now.units)));
+            let (all, compared) = (trying.drinks_in_week(), trying.columns.with(Columns::drinks));
+            let covers = (compared > 0 && compared != all)
+                .then(|| say!(sales::week_covers, drinks = words::count(all), compared = compared));
+            let even = then.and_then(|then| even(now, then)).map(|buyers| even_said(state, buyers));
+            view! { <p class="soft">{same} " " {covers} " " {even}</p> }.into_any()
         }
     });
     let unread = text(move || trying.hangs.sentence());
@@ -67,11 +70,16 @@ fn said_of(state: AppState, now: Week, then: Week) -> [String; 3] {
     state.book.with(words)
 }
 
-/// How much more or less a week brings.
-fn changed(state: AppState, now: Week, then: Week) -> (Says, String) {
+/// What a week brings more, below zero less, and how much that is without its sign.
+pub fn difference(state: AppState, now: Week, then: Week) -> (Money, String) {
     let more = then.profit.minus(now.profit).unwrap_or_default();
     let [_, _, difference] = said_of(state, now, then);
-    let by = without_sign(&difference);
+    (more, without_sign(&difference).to_string())
+}
+
+/// How much more or less a week brings.
+fn changed(state: AppState, now: Week, then: Week) -> (Says, String) {
+    let (more, by) = difference(state, now, then);
     match (more.is_positive(), more.is_negative()) {
         (true, _) => (Says::Yes, say!(sales::earns_more_a_week, profit = by)),
         (_, true) => (Says::No, say!(sales::earns_less_a_week, profit = by)),
@@ -79,9 +87,17 @@ fn changed(state: AppState, now: Week, then: Week) -> (Says, String) {
     }
 }
 
+/// With how many buyers of a hundred, or how many more than all of them.
+fn even_said(state: AppState, buyers: Exact) -> String {
+    match buyers.minus(Exact::new(100, 0)) {
+        Ok(more) if more.is_positive() => say!(sales::even_over, buyers = state.speaker.get().counted(more)),
+        _ => say!(sales::even_at, buyers = state.number(buyers)),
+    }
+}
+
 /// With how many of 100 buyers as much is earned as today. Returns `None` where that cannot be, or is the same.
 fn even(now: Week, then: Week) -> Option<Exact> {
     let share = now.profit.ratio_to(then.profit).ok().filter(|_| then.profit.is_positive())?;
     let buyers = share.times(Exact::new(100, 0)).ok()?.ceiling();
-    (buyers.is_positive() && now.profit != then.profit).then_some(buyers)
+    (buyers.is_positive() && buyers != Exact::new(100, 0)).then_some(buyers)
 }

@@ -7,7 +7,8 @@ mod earned;
 use leptos::prelude::*;
 
 use super::choose::{Choose, SizesCompared};
-use super::tables::{PerDrink, PerPart, PerVolume, Steps};
+use super::steps::Steps;
+use super::tables::{PerDrink, PerPart, PerVolume};
 use super::trying::Trying;
 use super::what_if::WhatIf;
 use crate::app::route::Route;
@@ -21,6 +22,7 @@ use crate::words;
 
 use beside::Beside;
 use earned::Earned;
+pub use earned::difference;
 
 /// The sizes of a part of the menu side by side.
 #[component]

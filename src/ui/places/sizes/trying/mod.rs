@@ -71,7 +71,7 @@ impl Columns {
         self.tried().unwrap_or(self.today())
     }
 
-    /// How many drinks are compared.
+    /// How many drinks are compared in the tables.
     pub fn drinks(&self) -> usize {
         self.now.as_ref().map_or(0, |now| now.drinks.len())
     }
@@ -80,7 +80,8 @@ impl Columns {
 /// The state of the screen.
 #[derive(Clone, Copy)]
 pub struct Trying {
-    state: AppState,
+    /// The open book.
+    pub state: AppState,
     /// The part of the menu.
     pub scope: Scope,
     /// The sizes that it is sold in.
@@ -89,6 +90,7 @@ pub struct Trying {
     /// Those of them that are compared.
     pub chosen: Memo<Vec<ContainerId>>,
     sales: Memo<Sales>,
+    draft: Memo<Draft>,
     tried: RwSignal<Tried>,
     /// What was tried before the visit to a field, and which visit.
     before: StoredValue<(Option<Session>, Tried)>,
@@ -113,14 +115,16 @@ impl Trying {
             let together = state.ledger.with_untracked(|ledger| sold_together(book, ledger, scope));
             sold_in(book, scope).into_iter().filter(|id| !together.contains(id)).collect()
         });
-        let off: RwSignal<Vec<ContainerId>> = RwSignal::new(first);
+        let off = kept_sizes(first);
         let chosen = Memo::new(move |_| {
             let all = all.get().into_iter();
             off.with(|off| all.filter(|id| !off.contains(id)).collect::<Vec<ContainerId>>())
         });
         let draft = Memo::new(move |_| state.book.with(|book| chosen.with(|chosen| Draft::of(book, scope, chosen))));
         let sales = Memo::new(move |_| chosen.with(|chosen| sold_today(state, scope, chosen)));
-        let tried = RwSignal::new(Tried::default());
+        let kept = kept::text("tried", "");
+        let tried = RwSignal::new(Tried::read(&kept.get_untracked()));
+        Effect::new(move |_| kept.set(tried.with(Tried::text)));
         let drink = if let Scope::Drink(drink) = scope { Some(drink) } else { None };
         let columns = Memo::new(move |_| {
             let chosen = chosen.get();
@@ -140,7 +144,18 @@ impl Trying {
         let before = StoredValue::new((None, Tried::default()));
         let (hangs, begun) = (Hangs::new(), RwSignal::new(0));
         let (size, beside) = (kept::text("size", ""), kept::text("beside", ""));
-        Trying { state, scope, all, off, chosen, sales, tried, before, columns, hangs, begun, size, beside }
+        Trying { state, scope, all, off, chosen, sales, draft, tried, before, columns, hangs, begun, size, beside }
+    }
+
+    /// How many drinks a week counts: all that are sold in any of the sizes.
+    pub fn drinks_in_week(self) -> usize {
+        let mut drinks: Vec<DrinkId> = self.sales.with(|sales| {
+            let sold = sales.iter().filter(|(_, units)| units.is_positive());
+            sold.map(|(offer, _)| offer.drink).collect()
+        });
+        drinks.sort_unstable();
+        drinks.dedup();
+        drinks.len()
     }
 
     /// Compares a size, or leaves it out.
@@ -199,8 +214,29 @@ impl Trying {
 
     /// What using it changes in the book, and what it leaves out.
     pub fn uses(self) -> Uses {
+        self.uses_of(&self.what_if().unwrap_or_default())
+    }
+
+    /// What a scenario keeps of it, and what it cannot.
+    pub fn keeps(self) -> [Uses; 2] {
         let what_if = self.what_if().unwrap_or_default();
+        [self.uses_of(&what_if.kept()), self.uses_of(&what_if.not_kept())]
+    }
+
+    fn uses_of(self, what_if: &WhatIf) -> Uses {
         self.state.book.with(|book| what_if.uses(book, self.scope))
+    }
+
+    /// A week as it is, and with a part of what is tried. Returns `None` where no sales are known, or where that
+    /// cannot be.
+    pub fn week_with(self, part: fn(&WhatIf) -> WhatIf) -> Option<(Week, Week)> {
+        let now = self.columns.with(|columns| columns.week)?;
+        let what_if = part(&self.what_if()?);
+        let (chosen, scope) = (self.chosen.get(), self.scope);
+        let then = self
+            .draft
+            .with(|draft| self.sales.with(|sales| computed(self.state, scope, Ok(what_if), draft, &chosen, sales)));
+        Some((now, then.ok()?.week))
     }
 
     /// Puts in force what the owner decides of it, as one step.
@@ -219,7 +255,12 @@ impl Trying {
     /// The menu with the prices and the sales that are tried. A scenario has nothing else of its own.
     pub fn scenario(self, id: ScenarioId) -> Option<Scenario> {
         let what_if = untrack(|| self.what_if())?;
-        let sales = self.sales.with_untracked(|sales| mixed(sales, &what_if.mix)).ok()?.ok()?;
+        // Where nobody is thought to choose otherwise, weekly numbers stay as they are.
+        let sales = if what_if.mix.is_empty() {
+            Sales::new()
+        } else {
+            self.sales.with_untracked(|sales| mixed(sales, &what_if.mix)).ok()?.ok()?
+        };
         self.state.book.with_untracked(|book| {
             let name = say!(sales::what_if_of, drinks = words::scope(self.scope, book));
             let mut offers: Vec<_> = book.offers().cloned().collect();
@@ -240,6 +281,16 @@ impl Trying {
         self.tried.set(Tried::default());
         self.begun.update(|begun| *begun += 1);
     }
+}
+
+/// The sizes that are left out, kept for this visit; `first` until one is taken in or left out.
+fn kept_sizes(first: Vec<ContainerId>) -> RwSignal<Vec<ContainerId>> {
+    let said = |sizes: &[ContainerId]| sizes.iter().map(ToString::to_string).collect::<Vec<_>>().join(" ");
+    let kept = kept::text("left-out", &said(&first));
+    let read: Vec<ContainerId> = kept.get_untracked().split(' ').filter_map(ContainerId::from_text).collect();
+    let off = RwSignal::new(read);
+    Effect::new(move |_| kept.set(off.with(|off| said(off))));
+    off
 }
 
 /// What is sold in a week in these sizes, as decisions count it: of each drink that has a price and of which

@@ -2,6 +2,7 @@
 
 mod costs;
 mod goods;
+mod keeps;
 mod mix;
 mod size;
 mod uses;

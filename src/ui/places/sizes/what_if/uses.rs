@@ -3,17 +3,17 @@
 use leptos::prelude::*;
 
 use super::Trying;
+use super::keeps::Keeps;
 use crate::say;
-use crate::sizes::side_by_side::Uses;
+use crate::sizes::side_by_side::{Uses, WhatIf};
 use crate::ui::live::{flag, live, press, trouble, when};
-use crate::ui::places::sizes::scenarios::keep_as_scenario;
+use crate::ui::places::sizes::side_by_side::difference;
 use crate::ui::state::AppState;
 use crate::words::what_if::Trials;
 
 /// The list of changes, and the buttons.
 #[component]
 pub fn UseIt(trying: Trying) -> impl IntoView {
-    let state = AppState::here();
     let refused = RwSignal::new(None::<String>);
     let use_it = move || refused.set(trying.use_it().err());
     let anew = move || {
@@ -33,7 +33,7 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
         let cannot = trying.columns.with(|columns| columns.tried().is_none());
         trying.hangs.is_unread() || cannot || uses.with(|uses| uses.changes.is_empty())
     });
-    let said = live(move || uses.with(|uses| listed(state, uses)));
+    let said = live(move || uses.with(|uses| listed(trying, uses)));
     let buttons = move || {
         view! {
             <p class="actions">
@@ -44,7 +44,7 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
                     {say!(sales::clear_changes)}
                 </button>
             </p>
-            {keep_as_scenario(move |id| trying.scenario(id))}
+            <Keeps trying />
         }
         .into_any()
     };
@@ -56,23 +56,28 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
 }
 
 /// What changes, and what stays out.
-fn listed(state: AppState, uses: &Uses) -> AnyView {
+fn listed(trying: Trying, uses: &Uses) -> AnyView {
     if *uses == Uses::default() {
         return ().into_any();
     }
-    let (changes, left) = state.book.with(|book| {
-        let words = Trials { book, speaker: &state.speaker.get() };
-        let changes: Vec<String> = uses.changes.iter().map(|change| words.change(change)).collect();
-        let left: Vec<String> = uses.not_ours.iter().map(|left| words.not_ours(left)).collect();
-        (changes, left)
-    });
-    let items = |said: Vec<String>| said.into_iter().map(|said| view! { <li>{said}</li> }).collect_view();
+    let [changes, left] = said(trying.state, uses);
     let nothing = changes.is_empty().then(|| view! { <p class="soft">{say!(sales::nothing_to_use)}</p> });
     let undo = (!changes.is_empty()).then(|| view! { <p class="soft">{say!(sales::undo_brings_back)}</p> });
+    // What stays out counts in the answer above.
+    let alone = move || {
+        let (now, then) = trying.week_with(WhatIf::ours)?;
+        let (more, by) = difference(trying.state, now, then);
+        Some(match (more.is_positive(), more.is_negative()) {
+            (true, _) => say!(sales::alone_more, profit = by),
+            (_, true) => say!(sales::alone_less, profit = by),
+            _ => say!(sales::alone_same).to_string(),
+        })
+    };
     let out = (!left.is_empty()).then(|| {
         view! {
             <h3>{say!(sales::what_it_leaves)}</h3>
             <ul class="bulleted uses-left">{items(left)}</ul>
+            {alone().map(|said| view! { <p class="uses-alone">{said}</p> })}
         }
     });
     view! {
@@ -85,4 +90,18 @@ fn listed(state: AppState, uses: &Uses) -> AnyView {
         </div>
     }
     .into_any()
+}
+
+/// What changes in words, and what is not the owner's to set.
+pub fn said(state: AppState, uses: &Uses) -> [Vec<String>; 2] {
+    state.book.with(|book| {
+        let words = Trials { book, speaker: &state.speaker.get() };
+        let changes = uses.changes.iter().map(|change| words.change(change)).collect();
+        [changes, uses.not_ours.iter().map(|left| words.not_ours(left)).collect()]
+    })
+}
+
+/// Lines of a list.
+pub fn items(said: Vec<String>) -> impl IntoView {
+    said.into_iter().map(|said| view! { <li>{said}</li> }).collect_view()
 }
