@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::change::ingredient_changed;
+use super::starting::offered_allergens;
 use crate::book::{Allergen, Ingredient, IngredientId};
 use crate::drink::label::Law;
 use crate::say;
@@ -104,6 +105,7 @@ pub fn Allergens(
             <p>
                 <strong>{said}</strong>
             </p>
+            {offered_allergens(id)}
             <div class="chips" role="group" aria-label=say!(labels::allergens_it_contains)>
                 {chips(true)}
             </div>

@@ -56,7 +56,7 @@ fn shown(
                     .into_any()
             }
         };
-        let age = words::quotes::age(crate::buying::quotes::age(pack, book.settings(), today()), today());
+        let age = words::quotes::age_in_column(crate::buying::quotes::age(pack, book.settings(), today()), today());
         let tag =
             (bought == Some(one.pack)).then(|| view! { " " <span class="tag">{say!(goods::current_pack_tag)}</span> });
         Some(view! {

@@ -3,15 +3,18 @@
 use leptos::prelude::*;
 
 use super::change::{changed, size};
+use super::deposit::Deposit;
 use super::headspace::{EMPTY, Poured, answer};
 use super::holds::{Holds, as_typed, first_way};
 use super::shared::SharedSets;
 use super::stands::Stands;
 use super::uses::Uses;
+use super::usual_sizes::usual_sizes;
 use crate::app::route::Route;
 use crate::book::{Book, Container, ContainerId, Edit, Headspace, Key, Record};
 use crate::say;
 use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs};
+use crate::ui::kept;
 use crate::ui::live::text;
 use crate::ui::parts::{Back, Fold, is_wide, page_of};
 use crate::ui::places::users::Users;
@@ -79,16 +82,23 @@ fn Page(id: ContainerId) -> impl IntoView {
         view! {
             <Uses of=key heading=say!(common::packaging) about=say!(labels::packaging_about) open />
             <SharedSets id open />
+            <Deposit id open />
         }
         .into_any()
     });
     let users = new.once_there(move || {
         view! { <Users of=key back=Route::Containers what=say!(labels::remove_container) open /> }.into_any()
     });
+    // Who came from a drink to add a size goes back to it.
+    let (to, back) = match kept::from().map(|from| Route::from_address(&from)) {
+        Some(drink @ Route::Drink(_)) => (drink, say!(labels::back_to_drink)),
+        _ => (Route::Containers, say!(first::containers)),
+    };
     view! {
-        <Back to=Route::Containers name=say!(first::containers) />
+        <Back to name=back />
         <h1>{new.heading(say!(labels::new_container), name)}</h1>
         {first}
+        {usual_sizes(id, Draft::of_record(key), &new)}
         <div class="panes-three container-panes">
             <div class="pane">{before}</div>
             <div class="pane">

@@ -90,7 +90,8 @@ pub(super) fn goods_row(to: Route, name: Signal<String>, about: Signal<String>, 
     .into_any()
 }
 
-fn add_container(state: AppState) {
+/// Begins a container on its own page.
+pub fn add_container(state: AppState) {
     let id = ContainerId::from_random(random());
     Draft::of_record(Key::Container(id)).begin_on(state, Route::Container(id));
 }

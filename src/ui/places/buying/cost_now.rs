@@ -37,7 +37,7 @@ fn costs(state: AppState, goods: Goods) -> AnyView {
     let found = move |book: &Book| -> Option<Vec<Named>> {
         let pack = book.packs(goods).first()?;
         match goods {
-            Goods::Ingredient(id) => Some(usable::costs(state, book.ingredient(id)?, pack)),
+            Goods::Ingredient(id) => Some(usable::costs(state, &*book.ingredient_now(id)?, pack)),
             Goods::Packaging(_) => Some(usable::piece(state, goods, pack).into_iter().collect()),
         }
     };

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::change::{capacity, changed, of_water, size};
 use super::readings::{self, Readings};
+use super::starting::capacity_mark;
 use crate::book::{Book, Brimful, ContainerId, Edit, Key, Record, Tapered};
 use crate::drink::fill::{Known, fill, with_brimful};
 use crate::foundation::jump::Kind;
@@ -160,7 +161,7 @@ fn weighed(state: AppState, id: ContainerId, container: &Addition, hangs: Hangs)
     let entry = view! { <Entry label asks hangs units example value commit /> };
     // What a new container needs stands under all of it.
     let needs = if is_new { ().into_any() } else { view! { {new.needs()} {new.discard()} }.into_any() };
-    view! { {entry} {needs} }.into_any()
+    view! { {entry} {capacity_mark(id)} {needs} }.into_any()
 }
 
 fn measured(state: AppState, id: ContainerId, container: &Addition, hangs: Hangs) -> AnyView {

@@ -8,8 +8,10 @@ use super::cost_now::cost_now;
 use super::packs::Packs;
 use super::prices_heard::prices_heard;
 use super::produce::Produce;
+use super::season::Season;
+use super::starting::{at_odds, figure_mark, fill_empty, matches, spoon_weight};
 use crate::app::route::Route;
-use crate::book::{Book, Edit, Goods, Ingredient, IngredientId, Key, Record};
+use crate::book::{Book, Edit, Figure, Goods, Ingredient, IngredientId, Key, Record};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Amount, Density, Dimension, Exact, Share, System, TYPED_PLACES, Wanted};
 use crate::say;
@@ -61,7 +63,12 @@ fn Page(id: IngredientId) -> impl IntoView {
         .into_any()
     };
     // The name of a new ingredient is what is asked for first; later it is one thing among others.
-    let (first, later) = if is_new { (Some(name_field()), None) } else { (None, Some(name_field)) };
+    let (first, later) = if is_new {
+        let suggestions = matches(id, new.value(Field::Name, name));
+        (Some(view! { {name_field()} {suggestions} }.into_any()), None)
+    } else {
+        (None, Some(name_field))
+    };
     // Of a new ingredient nothing is folded away: all of it is to be typed.
     let open = is_new || is_wide();
     let goods = Goods::Ingredient(id);
@@ -76,6 +83,7 @@ fn Page(id: IngredientId) -> impl IntoView {
                 </div>
                 <div class="pane">
                     <Yields id hangs=of_yields open />
+                    <Season id hangs=of_yields open />
                     {prices_heard(state, goods)}
                 </div>
                 <div class="pane">
@@ -97,7 +105,7 @@ fn Page(id: IngredientId) -> impl IntoView {
 }
 
 /// What is left of an ingredient at each step: "trim 90%, juice 65%".
-fn yields_of(it: &Ingredient, state: AppState) -> String {
+pub(super) fn yields_of(it: &Ingredient, state: AppState) -> String {
     let trim = (it.trim_yield != Share::WHOLE).then(|| say!(goods::trim_is, share = state.percent(it.trim_yield)));
     let juice = it.press_yield.map(|share| say!(goods::juice_is, share = state.percent(share)));
     let soaked = it.soak_yield.map(|share| say!(goods::soaked_is, share = state.percent(share)));
@@ -129,30 +137,36 @@ fn Yields(id: IngredientId, hangs: Hangs, open: bool) -> impl IntoView {
         <Fold name=say!(goods::yields) figure=of(yields_of) open>
             <p class="about">{say!(goods::yields_about)}</p>
             <div class="fields">
-                <Entry
-                    hangs
-                    label=say!(goods::trim_yield)
-                    asks=asks(Kind::TrimYield, Key::Ingredient(id), "trim-yield")
-                    unit="%"
-                    example=say!(goods::trim_yield_example)
-                    value=of(|it, state| {
-                        if it.trim_yield == Share::WHOLE { String::new() } else { state.plain_percent(it.trim_yield) }
-                    })
-                    commit=fields::optional_percent(say!(goods::trim_yield), fields::Example::TrimYield, move |book, share| {
-                        ingredient_changed(book, id, |it| it.trim_yield = share.unwrap_or(Share::WHOLE))
-                    })
-                />
-                <Entry
-                    hangs
-                    label=say!(goods::juice_yield)
-                    asks=asks(Kind::Yield, Key::Ingredient(id), "press-yield")
-                    unit="%"
-                    example=say!(goods::juice_yield_example)
-                    value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent(say!(goods::juice_yield), fields::Example::JuiceYield, move |book, share| {
-                        ingredient_changed(book, id, |it| it.press_yield = share)
-                    })
-                />
+                <div class="marked">
+                    <Entry
+                        hangs
+                        label=say!(goods::trim_yield)
+                        asks=asks(Kind::TrimYield, Key::Ingredient(id), "trim-yield")
+                        unit="%"
+                        example=say!(goods::trim_yield_example)
+                        value=of(|it, state| {
+                            if it.trim_yield == Share::WHOLE { String::new() } else { state.plain_percent(it.trim_yield) }
+                        })
+                        commit=fields::optional_percent(say!(goods::trim_yield), fields::Example::TrimYield, move |book, share| {
+                            ingredient_changed(book, id, |it| it.trim_yield = share.unwrap_or(Share::WHOLE))
+                        })
+                    />
+                    {figure_mark(id, Figure::TrimYield)}
+                </div>
+                <div class="marked">
+                    <Entry
+                        hangs
+                        label=say!(goods::juice_yield)
+                        asks=asks(Kind::Yield, Key::Ingredient(id), "press-yield")
+                        unit="%"
+                        example=say!(goods::juice_yield_example)
+                        value=of(|it, state| it.press_yield.map(|share| state.plain_percent(share)).unwrap_or_default())
+                        commit=fields::optional_percent(say!(goods::juice_yield), fields::Example::JuiceYield, move |book, share| {
+                            ingredient_changed(book, id, |it| it.press_yield = share)
+                        })
+                    />
+                    {figure_mark(id, Figure::PressYield)}
+                </div>
                 <Entry
                     hangs
                     label=say!(goods::soaked_weight)
@@ -166,9 +180,10 @@ fn Yields(id: IngredientId, hangs: Hangs, open: bool) -> impl IntoView {
                     })
                 />
             </div>
-            <p class="actions">
+            <div class="actions">
                 <a class="button" href=Route::YieldLog(id).address()>{log}</a>
-            </p>
+                {fill_empty(id)}
+            </div>
         </Fold>
         <Fold name=say!(goods::weight_and_volume) figure=of(weight_of) open>
             {live(move || {
@@ -227,47 +242,56 @@ fn weight_and_volume(id: IngredientId, hangs: Hangs, units: System) -> AnyView {
     view! {
         <p class="about">{say!(goods::weight_and_volume_about)}</p>
         <div class="fields">
-            <Entry
-                hangs
-                label=words::juice_density(units)
-                asks=asks_about("juice-density", |it| it.juice_density)
-                letters=units.weighs_cups()
-                unit
-                example=say!(common::none)
-                note=usual(103, 107, juice_note)
-                value=typed(|it| it.juice_density)
-                commit=fields::optional_density(words::juice_density(units), move |book, density| {
-                    ingredient_changed(book, id, |it| it.juice_density = density)
-                })
-            />
-            <Entry
-                hangs
-                label=words::drink_density(units)
-                asks=asks_about("density", |it| it.density)
-                letters=units.weighs_cups()
-                unit
-                example=say!(common::none)
-                note=usual(95, 105, drink_note)
-                value=typed(|it| it.density)
-                commit=fields::optional_density(words::drink_density(units), move |book, density| {
-                    ingredient_changed(book, id, |it| it.density = density)
-                })
-            />
-            <Entry
-                hangs
-                label=say!(goods::piece_weight)
-                asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
-                example=say!(common::none)
-                note=say!(goods::piece_weight_note)
-                value=of(|it, state| {
-                    let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));
-                    piece.map(|amount| state.amount(amount)).unwrap_or_default()
-                })
-                units=fields::units(weight)
-                commit=fields::optional_amount(say!(goods::piece_weight), |_| fields::Example::PieceWeight, weight, move |book, amount| {
-                    ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(Amount::kept_mass))
-                })
-            />
+            <div class="marked">
+                <Entry
+                    hangs
+                    label=words::juice_density(units)
+                    asks=asks_about("juice-density", |it| it.juice_density)
+                    letters=units.weighs_cups()
+                    unit
+                    example=say!(common::none)
+                    note=usual(103, 107, juice_note)
+                    value=typed(|it| it.juice_density)
+                    commit=fields::optional_density(words::juice_density(units), move |book, density| {
+                        ingredient_changed(book, id, |it| it.juice_density = density)
+                    })
+                />
+                {figure_mark(id, Figure::JuiceDensity)}
+            </div>
+            <div class="marked">
+                <Entry
+                    hangs
+                    label=words::drink_density(units)
+                    asks=asks_about("density", |it| it.density)
+                    letters=units.weighs_cups()
+                    unit
+                    example=say!(common::none)
+                    note=usual(95, 105, drink_note)
+                    value=typed(|it| it.density)
+                    commit=fields::optional_density(words::drink_density(units), move |book, density| {
+                        ingredient_changed(book, id, |it| it.density = density)
+                    })
+                />
+                {figure_mark(id, Figure::Density)} {spoon_weight(id)}
+            </div>
+            <div class="marked">
+                <Entry
+                    hangs
+                    label=say!(goods::piece_weight)
+                    asks=asks(Kind::Size, Key::Ingredient(id), "piece-weight")
+                    example=say!(common::none)
+                    note=say!(goods::piece_weight_note)
+                    value=of(|it, state| {
+                        let piece = it.piece_weight.map(|mass| Amount::of_kept_mass(mass, state.units()));
+                        piece.map(|amount| state.amount(amount)).unwrap_or_default()
+                    })
+                    units=fields::units(weight)
+                    commit=fields::optional_amount(say!(goods::piece_weight), |_| fields::Example::PieceWeight, weight, move |book, amount| {
+                        ingredient_changed(book, id, |it| it.piece_weight = amount.and_then(Amount::kept_mass))
+                    })
+                />
+                {figure_mark(id, Figure::PieceWeight)} {at_odds(id)}
+            </div>
         </div>
     }
     .into_any()

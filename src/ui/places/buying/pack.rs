@@ -3,8 +3,10 @@
 use leptos::prelude::*;
 use web_sys::Element;
 
-use super::change::{pack_changed, packs_changed, price_set};
+use super::case::{Caret, case_fields};
+use super::change::{pack_changed, packs_changed};
 use super::heard::{heard_on, still_so};
+use super::starting::usual_case;
 use super::tiers::Tiers;
 use super::usable;
 use crate::book::{Book, Edit, Goods, Key, Pack, PackId};
@@ -19,7 +21,7 @@ use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
 
-fn pack_of(book: &Book, goods: Goods, id: PackId) -> Option<Pack> {
+pub(super) fn pack_of(book: &Book, goods: Goods, id: PackId) -> Option<Pack> {
     book.packs(goods).iter().find(|pack| pack.id == id).cloned()
 }
 
@@ -29,7 +31,7 @@ fn is_first(book: &Book, goods: Goods, id: PackId) -> bool {
 }
 
 /// What can be in a pack, and in which unit a bare number is read.
-fn wanted(book: &Book, goods: Goods, id: PackId) -> Wanted {
+pub(super) fn wanted(book: &Book, goods: Goods, id: PackId) -> Wanted {
     match goods {
         Goods::Ingredient(_) => {
             let current = book.packs(goods).iter().find(|pack| pack.id == id).map(|pack| pack.contents.unit);
@@ -41,12 +43,12 @@ fn wanted(book: &Book, goods: Goods, id: PackId) -> Wanted {
 }
 
 /// A pack that is not in the book yet.
-pub(super) fn draft(goods: Goods, id: PackId) -> Draft {
+pub fn draft(goods: Goods, id: PackId) -> Draft {
     Draft { what: NewThing::Pack, of: Some(Key::from(goods)), id: id.number() }
 }
 
 /// How a pack gets into the book.
-fn addition(goods: Goods, id: PackId) -> Addition {
+pub fn addition(goods: Goods, id: PackId) -> Addition {
     let there = move |book: &Book| pack_of(book, goods, id).is_some();
     Addition::of(draft(goods, id), there, say!(goods::add_pack), move |typed, book| {
         let (contents, price) = (
@@ -84,23 +86,13 @@ pub(super) fn PackRow(
     let of = move |show: fn(&Pack, AppState) -> String| {
         text(move || state.book.with(pack).map(|pack| show(&pack, state)).unwrap_or_default())
     };
-    let free = text(move || {
-        let nothing = state.book.with(pack).is_some_and(|pack| pack.price == Money::ZERO);
-        if nothing { say!(goods::counts_as_free).to_string() } else { String::new() }
-    });
-    let wanted = move |book: &Book| wanted(book, goods, id);
-    let example = state.book.with_untracked(|book| match goods {
-        Goods::Ingredient(_) => words::example(wanted(book).unit, book.settings().units),
-        Goods::Packaging(_) => "100".to_string(),
-    });
-    let set_contents = fields::amount(say!(goods::pack_size), fields::Example::Amount, wanted, move |book, amount| {
-        pack_changed(book, goods, id, |pack| pack.contents = amount)
-    });
     let set_surcharge =
         fields::optional_money(say!(goods::delivery_or_deposit), fields::Example::Surcharge, move |book, money| {
             pack_changed(book, goods, id, |pack| pack.surcharge = money.unwrap_or(Money::ZERO))
         });
     let new = addition(goods, id);
+    let caret = if caret { Caret::Contents } else { Caret::None };
+    let case = case_fields(goods, id, &new, hangs, caret, usual_case(goods, id));
     let answers = of_yields.answer(move || hangs.answer(move || answers(state, goods, id, first)));
     let rest = new.once_there(move || rest(state, goods, id, first, hangs));
     let is_in_book = new.clone();
@@ -122,33 +114,7 @@ pub(super) fn PackRow(
                 </summary>
                 <div class="fold-in">
                     <div class="fields">
-                        <Entry
-                            label=say!(goods::pack_size)
-                            asks=asks(Kind::Pack, goods, format!("{id}/contents"))
-                            of=id.number()
-                            hangs
-                            caret
-                            example=example
-                            value=new.value(Field::PackSize, of(|pack, state| state.amount(pack.contents)))
-                            units=fields::units(wanted)
-                            commit=new.commit(Field::PackSize, set_contents)
-                        />
-                        <Entry
-                            label=say!(goods::case_price)
-                            asks=asks(Kind::Price, goods, format!("{id}/price"))
-                            of=id.number()
-                            hangs
-                            example=fields::Example::CasePrice.said(&state.speaker.get_untracked())
-                            note=free
-                            value=new.value(Field::CasePrice, of(|pack, state| state.plain_money(pack.price)))
-                            commit=new.commit(Field::CasePrice, fields::money(say!(goods::case_price), fields::Example::CasePrice, move |book, price| {
-                                let bought_at_it = pack(book)?.reached().is_none();
-                                if bought_at_it {
-                                    return Some(price_set(goods, id, price, today()));
-                                }
-                                pack_changed(book, goods, id, |pack| pack.price = price)
-                            }))
-                        />
+                        {case}
                         <Entry
                             label=say!(goods::delivery_or_deposit)
                             asks=asks(Kind::Price, goods, format!("{id}/surcharge"))
@@ -184,7 +150,7 @@ fn answers(state: AppState, goods: Goods, id: PackId, first: Memo<bool>) -> AnyV
         let Some(pack) = state.book.with(|book| pack_of(book, goods, id)) else { return Vec::new() };
         match goods {
             Goods::Ingredient(id) => state.book.with(|book| {
-                book.ingredient(id).map(|ingredient| usable::costs(state, ingredient, &pack)).unwrap_or_default()
+                book.ingredient_now(id).map(|ingredient| usable::costs(state, &ingredient, &pack)).unwrap_or_default()
             }),
             Goods::Packaging(_) => usable::piece(state, goods, &pack).into_iter().collect(),
         }

@@ -6,14 +6,17 @@ use super::best::{Best, best_of};
 use super::found::found;
 use super::said::said;
 use super::tabs::Tabs;
+use crate::app::mend::mended_at;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, OfferId};
 use crate::counter::on_hand::{Makes, NotMade, Wish, makes};
+use crate::drink::make::Unmade;
 use crate::foundation::measure::Exact;
 use crate::say;
 use crate::ui::fields::Search;
 use crate::ui::kept;
 use crate::ui::live::{live, press, rows, text, when};
+use crate::ui::mend::fill_in;
 use crate::ui::order;
 use crate::ui::state::AppState;
 
@@ -45,6 +48,7 @@ pub fn CanMake() -> impl IntoView {
     });
     let search = kept::text("find", "");
     let (shown, rest) = found(state, search, drinks);
+    let left_out = text(move || without_counts(state, drinks));
     let together = RwSignal::new(Vec::<OfferId>::new());
     let wishes = Memo::new(move |_| {
         let wish = |offer: &OfferId| Wish { offer: *offer, least: Exact::ZERO, most: None };
@@ -73,8 +77,17 @@ pub fn CanMake() -> impl IntoView {
             </section>
         }.into_any())}
         <ul class="can-make across">{rows(shown, row)}</ul>
-        <p class="soft">{rest}</p>
+        {rest}
+        {when(move || !none(), move || view! { <p class="soft">{left_out}</p> }.into_any())}
     }
+}
+
+/// The drinks of the cards that are not listed, since nothing in them is counted.
+fn without_counts(state: AppState, listed: Memo<Vec<Key>>) -> String {
+    let sold = state.book.with(order::sold_drinks);
+    let missing = sold.into_iter().filter(|key| listed.with(|listed| !listed.contains(key)));
+    let names: Vec<String> = missing.map(|key| state.book.with(|book| book.name(key))).collect();
+    if names.is_empty() { String::new() } else { say!(counter::drinks_without_counts, drinks = names.join(", ")) }
 }
 
 /// A drink: what runs out first, and how many of each of its sizes can be made.
@@ -92,10 +105,19 @@ fn MakesRow(id: DrinkId, made: Made, together: RwSignal<Vec<OfferId>>) -> impl I
         let one = |(offer, makes): &(OfferId, Result<Makes, NotMade>)| size(state, *offer, makes, together);
         made.with(|made| made.iter().filter(|(offer, _)| offer.drink == id).map(one).collect_view()).into_any()
     });
+    // The way to what is missing for the first size that cannot be made.
+    let way = Memo::new(move |_| {
+        let way = |(offer, makes): &(OfferId, Result<Makes, NotMade>)| match makes {
+            Err(NotMade::Unmade(Unmade::Stuck(error))) if offer.drink == id => mended_at(error, id),
+            _ => None,
+        };
+        made.with(|made| made.iter().find_map(way))
+    });
     view! {
         <li class="can-make-row">
             <h2>{name}</h2>
             <p class="soft">{note}</p>
+            {live(move || way.get().map(fill_in).into_any())}
             <div class="can-make-sizes">{sizes}</div>
         </li>
     }
@@ -108,7 +130,9 @@ fn size(
     together: RwSignal<Vec<OfferId>>,
 ) -> impl IntoView + use<> {
     let number = match makes {
-        Ok(makes) => state.number(makes.count),
+        // What nobody counted may run out before.
+        Ok(makes) if makes.not_counted.is_empty() => state.number(makes.count),
+        Ok(makes) => say!(counter::at_most, number = state.number(makes.count)),
         Err(_) => say!(common::none).to_string(),
     };
     let (container, whole) =

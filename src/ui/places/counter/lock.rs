@@ -9,13 +9,15 @@ use crate::ui::fields::Ask;
 use crate::ui::live::{trouble, when};
 use crate::ui::lock::Lock;
 use crate::ui::parts::Fold;
+use crate::ui::places::book::counter_language;
 use crate::words;
 
-/// The lock, while it is open.
+/// The lock, while it is open, and the language of the Counter.
 #[component]
 pub fn LockDevice() -> impl IntoView {
     let lock = Lock::here();
-    when(move || !lock.is_on(), move || view! { <Choosing lock /> }.into_any())
+    let open = move || view! { {counter_language()} <Choosing lock /> }.into_any();
+    when(move || !lock.is_on(), open)
 }
 
 #[component]
@@ -37,6 +39,7 @@ fn Choosing(lock: Lock) -> impl IntoView {
     view! {
         <Fold name=say!(counter::lock_this_device) figure=String::new()>
             <p class="about">{say!(counter::lock_about)}</p>
+            <p class="about">{say!(counter::lock_caution)}</p>
             <form class="lock" on:submit=submit(close)>
                 <div class="fields pin">
                     <Ask label=say!(counter::new_pin) text=pin error=refused.into() />
@@ -47,12 +50,11 @@ fn Choosing(lock: Lock) -> impl IntoView {
                 </p>
             </form>
             {trouble(move || not_kept.get())}
-            <p class="about">{say!(counter::lock_caution)}</p>
         </Fold>
     }
 }
 
-/// The way out of the lock, while it is closed.
+/// The way out of the lock, while it is closed, and the language of the Counter.
 #[component]
 pub fn Unlock() -> impl IntoView {
     let lock = Lock::here();
@@ -93,6 +95,7 @@ fn Opening(lock: Lock) -> impl IntoView {
                 </form>
             </details>
         </details>
+        {counter_language()}
     }
 }
 

@@ -10,11 +10,13 @@ use crate::book::{Book, Goods, Key, OnHand as Count};
 use crate::counter::batch::on_shelf;
 use crate::counter::on_hand::{Reach, Reached, put, reach};
 use crate::drink::make::{Needs, needs};
+use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Dimension, Unit, Wanted};
 use crate::say;
-use crate::ui::fields::{self, Entry, Search};
+use crate::ui::fields::{self, Entry, Search, asks};
 use crate::ui::kept;
 use crate::ui::live::{flag, rows, text, when};
+use crate::ui::mend::fill_in;
 use crate::ui::order;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -68,7 +70,7 @@ pub fn OnHand() -> impl IntoView {
             <p class="hollow">{say!(counter::nothing_to_count)}</p>
         }.into_any())}
         <ul class="shelf across">{rows(shown, row)}</ul>
-        <p class="soft">{rest}</p>
+        {rest}
     }
 }
 
@@ -114,10 +116,15 @@ fn ShelfRow(goods: Goods, needed: Memo<Vec<Reached>>) -> impl IntoView {
         let is = |it: &Reached| it.goods == goods && matches!(it.reach, Reach::Short(_));
         needed.with(|needed| needed.iter().any(is))
     });
+    let unknown = move || {
+        let is = |it: &Reached| it.goods == goods && matches!(it.reach, Reach::Unknown(_));
+        needed.with(|needed| needed.iter().any(is))
+    };
     let name = state.book.with_untracked(|book| book.name(Key::from(goods)));
     view! {
         <li class="shelf-row" class:shelf-short=short>
-            <Entry label=name value=value units=fields::units(wanted) commit=commit note=note />
+            <Entry label=name asks=asks(Kind::Stock, goods, "on-hand") value=value units=fields::units(wanted) commit=commit note=note />
+            {when(unknown, move || fill_in(Route::of_goods(goods)))}
         </li>
     }
 }

@@ -49,13 +49,15 @@ pub fn BatchSheet(
                 let name = book.name(Key::Ingredient(portion.ingredient));
                 let name = say!(counter::prep_of, ingredient = name, prep = words::stage(portion.stage));
                 let done = batch.ready.contains(&Ready { ingredient: portion.ingredient, stage: portion.stage });
-                let amounts = match &portion.weighed {
+                let mut amounts: Vec<(String, String)> = match &portion.weighed {
                     Ok(stations) => stations
                         .iter()
                         .map(|it: &Weighed| (words::station(it.station).to_string(), said.weighed(it.amount)))
                         .collect(),
                     Err(lacks) => vec![(String::new(), said.not_comparable(lacks))],
                 };
+                let season = words::counter::by_season(book, portion.ingredient);
+                amounts.extend((!season.is_empty()).then(|| (String::new(), season.to_string())));
                 line(name, amounts, done)
             };
             let piece = |(id, pieces): &(_, _)| {

@@ -125,6 +125,11 @@ fn careful(state: AppState, book: &Book, id: DrinkId, sizes: &[Size]) -> Vec<Str
                 _ => said,
             });
         }
+        let loss = counter::stays_behind(card, speaker);
+        if !loss.is_empty() {
+            sentences.push(say!(counter::size_says, size = size.name.clone(), said = loss));
+        }
+        sentences.push(counter::takes_up(&card.scaled, book));
         let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker));
         sentences.extend(missed.map(|said| say!(counter::size_says, size = size.name.clone(), said = said)));
     }
@@ -147,9 +152,8 @@ fn table(state: AppState, sizes: &[Size]) -> AnyView {
         view! { <td class="paper-figure"><strong>{number}</strong> " " <small>{unit}</small></td> }
     };
     let row = |(place, taken): (usize, &Taken)| {
-        let (name, how) = state
-            .book
-            .with(|book| (book.name(Key::Ingredient(taken.line.ingredient)), counter::how_added(&taken.line, book)));
+        let (name, how) =
+            state.book.with(|book| (counter::taken(&taken.line, book), counter::how_added(&taken.line, book)));
         let cells = sizes.iter().map(|size| amount(size.made.as_ref().ok().and_then(|card| card.take.get(place))));
         view! {
             <tr class="paper-whole">

@@ -8,7 +8,7 @@ use crate::book::Key;
 use crate::drink::price::Hands;
 use crate::foundation::measure::{Exact, Share};
 use crate::say;
-use crate::sizes::decision::{Decision, Row};
+use crate::sizes::decision::{Decision, Row, Verdict};
 use crate::sizes::trial::{judge, trial_for};
 use crate::ui::live::live;
 use crate::ui::places::sizes::{Asking, decision_facts};
@@ -28,7 +28,7 @@ pub fn DecisionSheet(
 ) -> impl IntoView {
     let state = AppState::here();
     let asking = Asking::on_sheet(state, decision);
-    let heading = untrack(|| asking.said(|words| words.heading(decision.goes, decision.comes, decision.stays)));
+    let heading = untrack(|| asking.said(|words| words.heading(decision.goes, decision.comes, &asking.stays())));
     let scope = untrack(|| state.book.with(|book| words::scope(decision.scope, book)));
     let title = say!(sales::named_figure, name = scope, figure = heading);
     let shown = live(move || match asking.answer.get() {
@@ -148,12 +148,16 @@ fn figures(asking: Asking, decision: &Decision) -> Vec<(String, String)> {
 /// The break-even, and how buyers would have to answer a price.
 fn true_then(asking: Asking, decision: &Decision) -> Vec<String> {
     let state = asking.state;
+    // What cannot pay says with its tipping point how many buyers it would take.
+    let lost = matches!(decision.verdict, Verdict::CannotPay { .. });
     let even =
-        decision.break_even().ok().flatten().filter(|share| *share > Share::ZERO && !asking.adds()).map(|share| {
-            let buyers = share.percent().unwrap_or_default().ceiling();
-            say!(sales::even_share, buyers = state.speaker.get().counted(buyers))
-        });
-    let tips = decision.tipping().map(|tipping| asking.said(|words| words.tipping(&tipping)));
+        decision.break_even().ok().flatten().filter(|share| *share > Share::ZERO && !asking.adds() && !lost).map(
+            |share| {
+                let buyers = words::even_whole(share, &decision.question);
+                say!(sales::even_share, buyers = state.speaker.get().counted(buyers))
+            },
+        );
+    let tips = decision.tipping().map(|tipping| asking.said(|words| words.tipping(&tipping, &decision.verdict)));
     even.into_iter().chain(tips).collect()
 }
 
@@ -165,7 +169,7 @@ fn by_drink(asking: Asking, decision: &Decision) -> AnyView {
         let name = state.book.with(|book| book.name(Key::Drink(offer.drink)));
         let to = row.then.map_or(say!(decide::they_leave).to_string(), |then| state.money(then.price));
         let now = row.now.map_or(say!(common::none).to_string(), |now| state.money(now.price));
-        let buyers = state.number(row.weekly.count().rounded(1));
+        let buyers = state.number(words::people(row.weekly.count()));
         Some(view! {
             <tr class="paper-whole">
                 <th scope="row">{name}</th>
@@ -219,7 +223,7 @@ fn once(asking: Asking, decision: &Decision) -> Vec<String> {
 
 /// The trial that there is, with what it shows; or how long one must be to tell.
 fn trial(asking: Asking, decision: &Decision) -> Vec<String> {
-    let name = asking.said(|words| words.heading(asking.of.goes, asking.of.comes, asking.of.stays));
+    let name = asking.said(|words| words.heading(asking.of.goes, asking.of.comes, &asking.stays()));
     let running = asking.state.book.with(|book| {
         let trial = trial_for(book, asking.of.scope, &name)?;
         Some((trial.start, judge(book, trial, asking.day)))
@@ -240,6 +244,8 @@ fn trial(asking: Asking, decision: &Decision) -> Vec<String> {
             [Some(said), range].into_iter().flatten().collect()
         }
         Some((_, Err(error))) => vec![words::overflow(error)],
+        // What cannot pay is not tried.
+        None if matches!(decision.verdict, Verdict::CannotPay { .. } | Verdict::CannotPayNew { .. }) => Vec::new(),
         None => {
             let gain = decision.gain(asking.share()).unwrap_or_default();
             let weeks =

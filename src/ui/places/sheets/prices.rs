@@ -5,9 +5,10 @@ use leptos::prelude::*;
 
 use super::frame::{Frame, Leaf, bodies};
 use crate::app::route::{Place, Route};
-use crate::book::{Book, ContainerId, DrinkId, DrinkKind, Key, OfferId, Scope};
+use crate::book::{Book, ContainerId, DrinkId, DrinkKind, Key, Offer, OfferId, Scope, Tax};
 use crate::drink::label;
 use crate::drink::ledger::OfferStatus;
+use crate::foundation::measure::Money;
 use crate::say;
 use crate::ui::fields::Tick;
 use crate::ui::live::live;
@@ -52,7 +53,10 @@ pub fn Prices() -> impl IntoView {
 
 fn paper(shows: Shows) -> AnyView {
     let state = AppState::here();
-    let mut foot = vec![state.book.with(|book| words::tax(book.settings().tax, &state.speaker.get()))];
+    let mut foot = vec![state.book.with(|book| words::tax(&taxes(book, shows), &state.speaker.get()))];
+    if state.book.with(|book| listed(book, shows).any(|id| deposit(book, id).is_positive())) {
+        foot.push(say!(counter::deposits_come_back).to_string());
+    }
     if shows.unit_price {
         foot.push(words::per_volume_means(state.units()).to_string());
         if state.book.with(|book| book.drinks().any(label::size_includes_ice)) {
@@ -78,6 +82,28 @@ fn paper(shows: Shows) -> AnyView {
         </Leaf>
     }
     .into_any()
+}
+
+/// The sizes that stand on the sheet.
+fn listed(book: &Book, shows: Shows) -> impl Iterator<Item = OfferId> {
+    book.offers().map(Offer::id).filter(move |id| is_listed(book, *id, shows))
+}
+
+/// The taxes of what stands on the sheet, each once; that of the book where nothing does.
+fn taxes(book: &Book, shows: Shows) -> Vec<Tax> {
+    let mut taxes: Vec<Tax> = Vec::new();
+    for drink in listed(book, shows).filter_map(|id| book.drink(id.drink)) {
+        let tax = book.settings().tax_of(drink);
+        if !taxes.contains(&tax) {
+            taxes.push(tax);
+        }
+    }
+    if taxes.is_empty() { vec![book.settings().tax] } else { taxes }
+}
+
+/// What a customer pays beside the price of a size, and gets back.
+fn deposit(book: &Book, id: OfferId) -> Money {
+    book.container(id.container).map_or(Money::ZERO, |container| container.deposit)
 }
 
 /// Whether a size stands on the sheet: for customers only with its price.
@@ -149,6 +175,10 @@ fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<String> {
     let price = state.book.with(|book| book.offer(id).and_then(|offer| offer.price));
     let without = || words::offer_status(OfferStatus::WithoutPrice).to_string();
     let mut figures = vec![price.map_or_else(without, |price| state.money(price))];
+    let deposit = state.book.with(|book| deposit(book, id));
+    if deposit.is_positive() {
+        figures.push(say!(drinks::plus_deposit, deposit = state.money(deposit)));
+    }
     if shows.unit_price {
         let unit_price = state.book.with(|book| label::unit_price(book, book.offer(id)?).ok()?);
         let unit = words::per_volume(state.units());

@@ -5,9 +5,10 @@ use leptos::prelude::*;
 use super::{changed, said};
 use crate::book::{Book, Edit, Goods, Key, PackId, ToBuy};
 use crate::buying::buying_list::{Group, Listed, Totals, group};
+use crate::foundation::jump::Kind;
 use crate::foundation::measure::Exact;
 use crate::say;
-use crate::ui::fields::{self, Entry, Hangs, Tick};
+use crate::ui::fields::{self, Entry, Hangs, Tick, asks};
 use crate::ui::live::{flag, live, text};
 use crate::ui::parts::{TakeOut, figures};
 use crate::ui::state::AppState;
@@ -121,6 +122,12 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
         let paid = listed.with(|it| it.as_ref().and_then(|it| it.line.paid));
         paid.map(|paid| state.plain_money(paid)).unwrap_or_default()
     });
+    // Far from what was quoted, it is asked about.
+    let asked = asks(Kind::Price, of.0, format!("{}/paid", of.1)).about(text(move || {
+        let price = |it: &Listed| it.line.paid.or_else(|| it.pack.as_ref().map(|pack| pack.price_now()));
+        let price = listed.with(|it| it.as_ref().and_then(price));
+        price.map(|price| state.plain_money(price)).unwrap_or_default()
+    }));
     let number = text(move || listed.with(|it| it.as_ref().map(|it| state.number(it.line.packs)).unwrap_or_default()));
     let step = say!(market::list_step, name = &name);
     let tick = {
@@ -164,6 +171,7 @@ fn row(of: Line, hangs: Hangs) -> AnyView {
                 label=say!(market::paid_per_pack, name = &name)
                 label_hidden=true
                 example=quoted
+                asks=asked
                 hangs
                 value=paid
                 commit=fields::optional_money(step, fields::Example::CasePrice, set_paid)

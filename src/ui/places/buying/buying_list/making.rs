@@ -37,6 +37,8 @@ struct Asked {
     cheapest: RwSignal<bool>,
     /// But these goods in another pack.
     taken: RwSignal<Vec<(Goods, PackId)>>,
+    /// And more of these, since that costs less in all.
+    more: RwSignal<Vec<Goods>>,
     /// The fields that the proposal hangs on.
     hangs: Hangs,
     number: Memo<Exact>,
@@ -65,15 +67,22 @@ impl Asked {
             })
         });
         let (cheapest, taken) = (kept::flag("cheapest", false), RwSignal::new(Vec::new()));
+        let more = RwSignal::new(Vec::new());
         let hangs = Hangs::new();
-        Asked { state, from, without, weeks, cheapest, taken, hangs, number, proposal }
+        Asked { state, from, without, weeks, cheapest, taken, more, hangs, number, proposal }
     }
 
     /// The pack that goods are bought in.
     fn chosen(self, proposed: &Proposed) -> Option<Quote> {
         let taken = self.taken.with(|taken| taken.iter().find(|(goods, _)| *goods == proposed.goods).copied());
         let usual = if self.cheapest.get() { proposed.cheapest() } else { proposed.now() };
-        taken.and_then(|(_, pack)| proposed.in_pack(pack)).or(usual)
+        let quote = taken.and_then(|(_, pack)| proposed.in_pack(pack)).or(usual)?;
+        let more = self.more.with(|more| more.contains(&proposed.goods));
+        Some(self.more_for_less(proposed.goods, &quote).filter(|_| more).unwrap_or(quote))
+    }
+
+    fn more_for_less(self, goods: Goods, quote: &Quote) -> Option<Quote> {
+        self.state.book.with(|book| quote.more_for_less(book, goods)).ok().flatten()
     }
 
     fn proposed<T: Default>(self, read: impl FnOnce(&Proposal) -> T) -> T {
@@ -337,6 +346,21 @@ fn row(asked: Asked, line: &Proposed, quote: Quote) -> AnyView {
             </p>
         }
     });
+    let more = asked.more_for_less(goods, &quote).map(|more| {
+        let packs = said(state, |words| words.packs_of(goods, &more));
+        view! {
+            <p class="buy-more">
+                {said(state, |words| words.more_for_less(&quote, &more))} " "
+                <button
+                    class="button"
+                    aria-label=say!(market::buy_packs_instead_for, packs = packs.clone(), name = &name)
+                    on:click=press(move || asked.more.update(|more| more.push(goods)))
+                >
+                    {say!(market::buy_packs_instead, packs = packs)}
+                </button>
+            </p>
+        }
+    });
     // A count that cannot be used is mended where the goods are described.
     let unusable = matches!(quote.here, Here::Unusable { .. }).then_some("trouble");
     view! {
@@ -353,6 +377,7 @@ fn row(asked: Asked, line: &Proposed, quote: Quote) -> AnyView {
                     {name.clone()}
                 </a>
             </details>
+            {more}
         </li>
     }
     .into_any()

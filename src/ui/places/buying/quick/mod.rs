@@ -6,6 +6,7 @@ mod row;
 
 use leptos::prelude::*;
 
+use super::figures_to_check;
 use super::tabs::Tabs;
 use super::todays_changes::todays_changes;
 use crate::app::route::Route;
@@ -68,6 +69,7 @@ pub fn QuickPrice() -> impl IntoView {
             <button class="button" on:click=press(move || add_packaging(state))>
                 {say!(goods::add_packaging)}
             </button>
+            {figures_to_check::link()}
         </p>
     }
 }

@@ -23,9 +23,9 @@ pub fn adopting(state: AppState, id: IngredientId, told: Told) -> AnyView {
     // Steps whose yield would change, with the yield to adopt and the one in force.
     let offered = Memo::new(move |_| -> Vec<(Step, Share, Option<Share>)> {
         state.book.with(|book| {
-            let Some(ingredient) = book.ingredient(id) else { return Vec::new() };
+            let Some(ingredient) = book.ingredient_now(id) else { return Vec::new() };
             let all = told.with(|told| told.iter().map(|it| (it.step, it.adopted())).collect::<Vec<_>>());
-            let now = |step| yield_now(ingredient, step);
+            let now = |step| yield_now(&ingredient, step);
             let differs = |(step, adopted): (Step, Option<Share>)| Some((step, adopted?, now(step)));
             all.into_iter().filter_map(differs).filter(|(_, adopted, now)| Some(*adopted) != *now).collect()
         })

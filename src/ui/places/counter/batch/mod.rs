@@ -12,7 +12,7 @@ use leptos::prelude::*;
 use crate::app::route::{Route, Sheet as Print};
 use crate::book::{Batch, Key};
 use crate::counter::batch::{Sheet, on_shelf, sheet};
-use crate::counter::on_hand::{Reached, reach};
+use crate::counter::on_hand::{Reach, Reached, reach};
 use crate::drink::make::{Needs, needs};
 use crate::foundation::measure::{Date, Overflow};
 use crate::say;
@@ -52,6 +52,12 @@ fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
     })
 }
 
+/// Whether something of the day's plan is deducted from stock, so that what is short is short for the rest.
+fn some_deducted(state: AppState, day: Date) -> bool {
+    let is = |batch: &Batch| batch.makes.iter().any(|make| make.off_shelf.is_positive());
+    state.book.with(|book| book.batch(day).is_some_and(is))
+}
+
 /// How many are to be made and filled on a day, following the book.
 pub fn stands(state: AppState, day: Date) -> String {
     let said = |batch: &Batch| words::batch_stands(batch, &state.speaker.get());
@@ -65,6 +71,10 @@ fn Page(day: Date) -> impl IntoView {
     let takes = takes(state, day);
     let hangs = Hangs::new();
     let stands = text(move || if hangs.is_unread() { hangs.sentence() } else { stands(state, day) });
+    let not_counted = Memo::new(move |_| {
+        let is = |it: &Reached| it.reach == Reach::NotCounted;
+        takes.with(|takes| takes.as_ref().is_ok_and(|takes| takes.reach.iter().any(is)))
+    });
     let needed = move || view! { <takes::TakesList day takes /> }.into_any();
     view! {
         <Back to=Route::Batches name=say!(counter::batches) />
@@ -72,9 +82,15 @@ fn Page(day: Date) -> impl IntoView {
         <p class="about">{stands}</p>
         {hangs.answer(move || view! { <short::Short day takes /> }.into_any())}
         <p class="actions">
+            {when(
+                move || not_counted.get() && !hangs.is_unread(),
+                || {
+                    view! { <a class="button" href=Route::OnHand.address()>{say!(counter::count_items)}</a> }.into_any()
+                },
+            )}
             <a class="button" href=Route::Sheet(Print::Batch(day)).address()>{say!(counter::print_sheet)}</a>
         </p>
-        <div class="panes">
+        <div class="panes batch-panes">
             <div class="pane">
                 <plan::Plan day hangs />
             </div>

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::app::route::{Place, Route};
+use crate::app::route::{OfBatch, Place, Route};
 use crate::book::{Book, DrinkId, Key, Make, OfferId};
 use crate::counter::batch::{filled, takes_up, without};
 use crate::foundation::measure::{Date, Exact};
@@ -121,11 +121,15 @@ fn OfDrink(day: Date, id: DrinkId, listed: Memo<Vec<Key>>, hangs: Hangs) -> impl
         let of_drink = |key: &Key| matches!(key, Key::Offer(offer) if offer.drink == id);
         listed.with(|listed| listed.iter().copied().filter(of_drink).collect::<Vec<Key>>())
     });
-    let address = text(move || match sizes.with(|sizes| sizes.first().copied()) {
-        Some(Key::Offer(offer)) => Route::Card(offer).address(),
-        _ => String::new(),
-    });
-    let card_of = text(move || say!(counter::card_of, drink = name.get()));
+    // A card for as many as are made of the size.
+    let card = move |key| {
+        let Key::Offer(offer) = key else { return ().into_any() };
+        let size = move || state.book.with(|book| book.name(Key::Container(offer.container)));
+        let shown = text(move || say!(counter::card_of_size, size = size()));
+        let whole = text(move || say!(counter::card_of, drink = state.book.with(|book| book.name(Key::Offer(offer)))));
+        let address = Route::BatchCard(OfBatch { day, offer }).address();
+        view! { <a class="quiet" href=address aria-label=whole>{shown}</a> }.into_any()
+    };
     let row = move |key| match key {
         Key::Offer(offer) => view! { <MakeRow day offer hangs=hangs.within() /> }.into_any(),
         _ => ().into_any(),
@@ -134,9 +138,7 @@ fn OfDrink(day: Date, id: DrinkId, listed: Memo<Vec<Key>>, hangs: Hangs) -> impl
         <li class="make-drink">
             <div class="make-head">
                 <h3>{name}</h3>
-                <a class="quiet" href=address aria-label=card_of>
-                    {say!(counter::card)}
-                </a>
+                <span class="make-cards">{rows(sizes, card)}</span>
             </div>
             <ul>{rows(sizes, row)}</ul>
         </li>

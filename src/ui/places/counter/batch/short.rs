@@ -2,13 +2,17 @@
 
 use leptos::prelude::*;
 
-use super::Takes;
+use super::{Takes, some_deducted};
+use crate::app::mend::mended_at;
+use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, OfferId};
 use crate::counter::batch::{on_shelf, takes_up};
 use crate::counter::on_hand::{Reach, Reached, Wish, takers};
+use crate::drink::make::Unmade;
 use crate::foundation::measure::{Date, Exact, Overflow};
 use crate::say;
 use crate::ui::live::{live, press, text, trouble, when};
+use crate::ui::mend::fill_in;
 use crate::ui::parts::{Fold, Says, verdict};
 use crate::ui::places::counter::best::{Best, best_of};
 use crate::ui::places::counter::said::said;
@@ -29,9 +33,13 @@ pub fn Short(
     let state = AppState::here();
     let unmade = live(move || {
         let left_out = takes.with(|takes| takes.as_ref().map(|it| it.sheet.left_out.clone()).unwrap_or_default());
-        let one = |(offer, why)| {
+        let one = |(offer, why): (OfferId, Unmade)| {
             let sentence = said(state, |words| words.unmade(offer, &why));
-            view! { <li class="trouble">{sentence}</li> }
+            let way = match why {
+                Unmade::Stuck(error) => mended_at(&error, offer.drink),
+                Unmade::NotOnTheMenu => Some(Route::Drink(offer.drink)),
+            };
+            view! { <li class="trouble">{sentence} {way.map(fill_in)}</li> }
         };
         view! { <ul class="steps">{left_out.into_iter().map(one).collect_view()}</ul> }.into_any()
     });
@@ -41,6 +49,8 @@ pub fn Short(
     };
     let short = Memo::new(move |_| of(|it| matches!(it.reach, Reach::Short(_))));
     let counted = Memo::new(move |_| !of(|it| it.reach != Reach::NotCounted).is_empty());
+    // What nobody counted may be short too: that comes before what is known to be enough.
+    let not_counted = Memo::new(move |_| of(|it| it.reach == Reach::NotCounted).len());
     let shortage = move || {
         let rows = live(move || {
             let row = |reached| short_row(state, day, reached);
@@ -54,12 +64,23 @@ pub fn Short(
         .into_any()
     };
     let enough = || verdict(|| (Says::Yes, say!(counter::nothing_short).to_string()));
+    let uncounted = move || {
+        view! {
+            {verdict(move || (Says::Open, say!(counter::items_not_counted, items = not_counted.get())))}
+            {when(
+                move || short.with(Vec::is_empty) && counted.get(),
+                || view! { <p>{say!(counter::nothing_short)}</p> }.into_any(),
+            )}
+        }
+        .into_any()
+    };
     view! {
         <div class="batch-answer">
             {unmade}
             {trouble(overflow)}
             {when(move || !short.with(Vec::is_empty), shortage)}
-            {when(move || short.with(Vec::is_empty) && counted.get(), enough)}
+            {when(move || not_counted.get() > 0, uncounted)}
+            {when(move || not_counted.get() == 0 && short.with(Vec::is_empty) && counted.get(), enough)}
         </div>
     }
 }
@@ -67,7 +88,7 @@ pub fn Short(
 /// What is short, by how much, and which drinks of the plan take it.
 fn short_row(state: AppState, day: Date, reached: Reached) -> AnyView {
     let name = state.book.with(|book| book.name(Key::from(reached.goods)));
-    let by = said(state, |words| words.reach(&reached.reach));
+    let by = said(state, |words| words.reach(&reached.reach, some_deducted(state, day)));
     let drinks = state.book.with(|book| {
         let batch = book.batch(day)?;
         let planned: Vec<OfferId> = batch.planned().map(|make| make.offer()).collect();

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::Takes;
+use super::{Takes, some_deducted};
+use crate::app::route::Route;
 use crate::book::{Goods, IngredientId, Key, PackagingId, Ready, Stage};
 use crate::counter::batch::{Portion, Weighed, ready};
 use crate::counter::on_hand::Reach;
@@ -10,6 +11,7 @@ use crate::foundation::measure::{Amount, Date, Overflow, Unit};
 use crate::say;
 use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, parts, rows, text, when};
+use crate::ui::mend::fill_in;
 use crate::ui::order;
 use crate::ui::parts::Section;
 use crate::ui::places::counter::said::said;
@@ -54,7 +56,7 @@ pub fn TakesList(
         _ => ().into_any(),
     };
     let pieces = move |key| match key {
-        Key::Packaging(id) => of_packaging(id, takes),
+        Key::Packaging(id) => of_packaging(day, id, takes),
         _ => ().into_any(),
     };
     let any = move || !ingredients.with(Vec::is_empty);
@@ -74,7 +76,7 @@ pub fn TakesList(
 }
 
 /// What is lacking of goods, by word and shape. What there is enough of says nothing.
-fn reach(takes: Taken, goods: Goods) -> AnyView {
+fn reach(day: Date, takes: Taken, goods: Goods) -> AnyView {
     let state = AppState::here();
     live(move || {
         let reach =
@@ -84,7 +86,8 @@ fn reach(takes: Taken, goods: Goods) -> AnyView {
             Some(Reach::Unknown(_)) => ("mark mark-stuck", "M2 2h12v12H2ZM8 4.5v4.5M8 11v.8"),
             Some(Reach::Enough(_) | Reach::NotCounted) | None => return ().into_any(),
         };
-        let sentence = reach.map(|reach| said(state, |words| words.reach(&reach)));
+        let deducted = some_deducted(state, day);
+        let sentence = reach.map(|reach| said(state, |words| words.reach(&reach, deducted)));
         view! {
             <p class=class>
                 <svg viewBox="0 0 16 16" aria-hidden="true">
@@ -109,7 +112,12 @@ fn OfIngredient(day: Date, id: IngredientId, takes: Taken) -> impl IntoView {
         let stage = usize::try_from(place).ok().and_then(|place| STAGES.get(place)).copied();
         stage.map_or_else(|| ().into_any(), |stage| view! { <OfStage day id stage takes /> }.into_any())
     };
-    view! { <li class="take">{parts(stages, portion)} {reach(takes, Goods::Ingredient(id))}</li> }
+    let state = AppState::here();
+    let season = live(move || {
+        let said = state.book.with(|book| words::counter::by_season(book, id));
+        (!said.is_empty()).then(|| view! { <p class="hollow">{said}</p> }).into_any()
+    });
+    view! { <li class="take">{parts(stages, portion)} {season} {reach(day, takes, Goods::Ingredient(id))}</li> }
 }
 
 #[component]
@@ -149,7 +157,8 @@ fn weighed(state: AppState, portion: &Portion) -> AnyView {
         Ok(stations) => stations,
         Err(lacks) => {
             let sentence = said(state, |words| words.not_comparable(lacks));
-            return view! { <p class="hollow">{sentence}</p> }.into_any();
+            let way = fill_in(Route::Ingredient(portion.ingredient));
+            return view! { <p class="hollow">{sentence}</p> {way} }.into_any();
         }
     };
     let amount = |it: &Weighed| said(state, |words| words.weighed(it.amount));
@@ -164,7 +173,7 @@ fn weighed(state: AppState, portion: &Portion) -> AnyView {
     .into_any()
 }
 
-fn of_packaging(id: PackagingId, takes: Taken) -> AnyView {
+fn of_packaging(day: Date, id: PackagingId, takes: Taken) -> AnyView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::Packaging(id))));
     let pieces = text(move || {
@@ -178,7 +187,7 @@ fn of_packaging(id: PackagingId, takes: Taken) -> AnyView {
         <li class="take take-pieces">
             <span>{name}</span>
             <b class="take-piece">{pieces}</b>
-            {reach(takes, Goods::Packaging(id))}
+            {reach(day, takes, Goods::Packaging(id))}
         </li>
     }
     .into_any()

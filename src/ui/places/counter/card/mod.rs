@@ -4,18 +4,21 @@
 mod making;
 mod turning;
 
+use leptos::html::Div;
 use leptos::prelude::*;
 
 use crate::app::history::Session;
+use crate::app::mend::mended_at;
 use crate::app::route::{Place, Route};
 use crate::book::{Key, OfferId};
 use crate::drink::label::allergens_of;
 use crate::drink::make::{card, is_a_number_of_drinks};
-use crate::foundation::measure::Exact;
+use crate::foundation::measure::{Date, Exact};
 use crate::say;
 use crate::ui::address::here;
 use crate::ui::fields::{Entry, Hangs, tried_number};
 use crate::ui::live::{live, parts, press, rows, text, trouble};
+use crate::ui::mend::fill_in;
 use crate::ui::order;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::state::AppState;
@@ -27,14 +30,30 @@ use crate::words;
 pub fn Card(
     /// The offer.
     id: OfferId,
+    /// The day of the batch from which it was opened.
+    #[prop(optional_no_strip)]
+    of_batch: Option<Date>,
 ) -> impl IntoView {
-    page_of(Key::Offer(id), Route::Counter, Place::Counter.name(), move || view! { <Page id /> }.into_any())
+    page_of(Key::Offer(id), Route::Counter, Place::Counter.name(), move || view! { <Page id of_batch /> }.into_any())
+}
+
+/// How many of it a batch makes; one where it makes none.
+fn made_in(state: AppState, id: OfferId, day: Date) -> Exact {
+    let units = state.book.with_untracked(|book| {
+        let make = book.batch(day)?.makes.iter().find(|make| make.offer() == id)?;
+        Some(make.units)
+    });
+    units.filter(|units| is_a_number_of_drinks(*units)).unwrap_or(Exact::ONE)
 }
 
 #[component]
-fn Page(id: OfferId) -> impl IntoView {
+fn Page(id: OfferId, of_batch: Option<Date>) -> impl IntoView {
     let state = AppState::here();
-    let drinks = RwSignal::new(Exact::ONE);
+    let drinks = RwSignal::new(of_batch.map_or(Exact::ONE, |day| made_in(state, id, day)));
+    let (back, back_name) = match of_batch {
+        Some(day) => (Route::Batch(day), say!(counter::batch)),
+        None => (Route::Counter, say!(counter::all_cards)),
+    };
     let hangs = Hangs::new();
     let drink = text(move || state.book.with(|book| book.name(Key::Drink(id.drink))));
     let container = text(move || state.book.with(|book| book.name(Key::Container(id.container))));
@@ -62,9 +81,18 @@ fn Page(id: OfferId) -> impl IntoView {
             book.drink(id.drink).map(said).unwrap_or_default()
         })
     });
+    // Nothing moves under a thumb while a number cannot be read: its answer leaves its room behind.
+    let (place, height) = (NodeRef::<Div>::new(), StoredValue::new(0));
+    Effect::new(move |_| {
+        let drawn = made().is_ok() && !hangs.is_unread();
+        if let Some(place) = place.get().filter(|_| drawn) {
+            height.set_value(place.offset_height());
+        }
+    });
+    let room = move |hangs: Hangs| if hangs.is_unread() { format!("{}px", height.get_value()) } else { String::new() };
     view! {
         <div class="recipe-head">
-            <Back to=Route::Counter name=say!(counter::all_cards) />
+            <Back to=back name=back_name />
             <h1 class="recipe-name">{drink} " " <span class="h1-size">{container}</span></h1>
         </div>
         <div class="card-choices">
@@ -74,16 +102,19 @@ fn Page(id: OfferId) -> impl IntoView {
             <HowMany drinks hangs />
         </div>
         {trouble(stuck)}
-        {hangs.answer(move || live(move || match made() {
-            Ok(card) => making::making(state, id, card, drinks.get(), allergens),
-            Err(_) => ().into_any(),
-        }))}
-        <p class="kept">{kept}</p>
+        {live(move || made().err().and_then(|error| mended_at(&error, id.drink)).map(fill_in).into_any())}
+        <div node_ref=place style:min-height=move || room(hangs)>
+            {hangs.answer(move || live(move || match made() {
+                Ok(card) => making::making(state, id, card, drinks.get(), allergens),
+                Err(_) => ().into_any(),
+            }))}
+        </div>
         {live(move || match made() {
-            Ok(card) => making::cautions(state, &card),
+            Ok(card) => making::notes(state, &card),
             Err(_) => ().into_any(),
         })}
-        {turning::turning(state, id)}
+        <p class="kept">{kept}</p>
+        {turning::turning(state, id, of_batch)}
     }
 }
 

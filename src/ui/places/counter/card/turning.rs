@@ -5,8 +5,9 @@ use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
-use crate::app::route::Route;
-use crate::book::{Key, OfferId};
+use crate::app::route::{OfBatch, Route};
+use crate::book::{Batch, Key, OfferId};
+use crate::foundation::measure::Date;
 use crate::say;
 use crate::ui::address::go;
 use crate::ui::live::{text, when};
@@ -20,9 +21,21 @@ enum Way {
     On,
 }
 
-/// The cards before and after this one.
-pub fn turning(state: AppState, id: OfferId) -> AnyView {
-    let cards = Memo::new(move |_| state.book.with(order::cards));
+/// The cards before and after this one: of a batch those that it makes.
+pub fn turning(state: AppState, id: OfferId, of_batch: Option<Date>) -> AnyView {
+    let cards = Memo::new(move |_| {
+        state.book.with(|book| match of_batch {
+            None => order::cards(book),
+            Some(day) => {
+                let planned = book.batch(day).into_iter().flat_map(Batch::planned);
+                planned.map(|make| Key::Offer(make.offer())).collect()
+            }
+        })
+    });
+    let card_of = move |offer| match of_batch {
+        None => Route::Card(offer),
+        Some(day) => Route::BatchCard(OfBatch { day, offer }),
+    };
     let beside = move |way| cards.with(|cards| beside(cards, id, way));
     let keys = window_event_listener(ev::keydown, move |event| {
         let way = match event.key().as_str() {
@@ -37,12 +50,12 @@ pub fn turning(state: AppState, id: OfferId) -> AnyView {
             return;
         }
         if let Some(card) = beside(way).filter(|card| *card != id) {
-            go(Route::Card(card));
+            go(card_of(card));
         }
     });
     on_cleanup(move || keys.remove());
     let link = move |way, name: &'static str, shape: &'static str| {
-        let address = text(move || beside(way).map(|card| Route::Card(card).address()).unwrap_or_default());
+        let address = text(move || beside(way).map(|card| card_of(card).address()).unwrap_or_default());
         let of = move |name: fn(OfferId) -> Key| {
             text(move || beside(way).map(|card| state.book.with(|book| book.name(name(card)))).unwrap_or_default())
         };
