@@ -9,13 +9,15 @@ mod points;
 mod settings;
 mod this_device;
 
+pub use this_device::counter_language;
+
 use leptos::prelude::*;
 
 use super::counter::LockDevice;
 use crate::drink::label::Law;
 use crate::exchange;
 use crate::say;
-use crate::ui::library::{Library, Phase, Way};
+use crate::ui::library::{DEMO, Library, Phase, SECOND_DEMO, Way};
 use crate::ui::live::{press, text, trouble, when};
 use crate::ui::parts::Section;
 use crate::ui::saving::{before_deleting, without_a_copy};
@@ -63,8 +65,11 @@ pub fn BookPage() -> impl IntoView {
                 <button class="button" on:click=press(move || library.start_empty())>
                     {say!(first::start_book)}
                 </button>
-                <button class="button" on:click=press(move || library.open_demo())>
+                <button class="button" on:click=press(move || library.open_demo(DEMO))>
                     {say!(book::open_sample_book)}
+                </button>
+                <button class="button" on:click=press(move || library.open_demo(SECOND_DEMO))>
+                    {say!(first::second_demo)}
                 </button>
                 <button class="quiet" on:click=press(move || library.go(Way::Close))>
                     {say!(book::close_book)}

@@ -53,13 +53,7 @@ pub fn ThisDevice() -> impl IntoView {
                     first_paint::language(),
                     take_language(not_here, language_of_the_browser, first_paint::note_language),
                 )}
-                {choice(
-                    say!(device::counter_language),
-                    say!(device::same_language),
-                    LANGUAGES,
-                    first_paint::crew_language(),
-                    take_language(not_here, language, first_paint::note_crew_language),
-                )}
+                {crew_language(not_here, say!(device::same_language))}
                 {choice(
                     say!(device::numbers_and_dates),
                     say!(device::as_in_browser),
@@ -75,8 +69,34 @@ pub fn ThisDevice() -> impl IntoView {
     }
 }
 
+/// The language of the Counter, to be chosen there too: also by those who get no further.
+pub fn counter_language() -> AnyView {
+    let not_here = RwSignal::new(String::new());
+    view! {
+        <div class="fields">{crew_language(not_here, say!(device::owners_language))}</div>
+        {trouble(move || Some(not_here.get()).filter(|sentence| !sentence.is_empty()))}
+    }
+    .into_any()
+}
+
+fn crew_language(not_here: RwSignal<String>, none: &'static str) -> AnyView {
+    choice(
+        say!(device::counter_language),
+        none,
+        LANGUAGES,
+        first_paint::crew_language(),
+        take_language(not_here, language, first_paint::note_crew_language),
+    )
+}
+
 /// Puts a chosen tag in force; an empty one is none.
 type Take = Box<dyn Fn(&str) + Send + Sync>;
+
+/// A name as it begins an entry of a list: with a capital, where its letters have them.
+fn capital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
 
 /// A choice of a tag, or of none. It counts at once: the page is loaded again, with all that was
 /// typed.
@@ -88,7 +108,7 @@ fn choice(
     take: Take,
 ) -> AnyView {
     let mut options = vec![(String::new(), none.to_string())];
-    options.extend(tags.iter().map(|tag| ((*tag).to_string(), language_name(tag))));
+    options.extend(tags.iter().map(|tag| ((*tag).to_string(), capital(&language_name(tag)))));
     let choose = Arc::new(move |tag: &str| {
         take(tag);
         Ok(())

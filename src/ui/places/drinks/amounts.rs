@@ -37,6 +37,8 @@ pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<S
             ().into_any(),
         ));
     }
+    let takes_up = state.book.with(|book| words::counter::takes_up(&scaled, book));
+    let takes_up = (!takes_up.is_empty()).then(|| view! { <p class="soft">{takes_up}</p> });
     view! {
         <table class="table">
             <thead>
@@ -48,6 +50,7 @@ pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<S
             </thead>
             <tbody>{rows}</tbody>
         </table>
+        {takes_up}
     }
     .into_any()
 }

@@ -7,25 +7,36 @@ use leptos::prelude::*;
 use super::amounts::AnySize;
 use super::change::changed;
 use super::keeping::Keeping;
+use super::making::Making;
 use super::menu::size_tag;
 use super::recipe::{MAKES, Recipe, drink_size};
 use crate::app::route::Route;
-use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, Key, Offer, OfferId, Record, Scope};
+use crate::book::{Book, Drink, DrinkId, DrinkKind, Edit, IngredientId, Key, Labour, Offer, OfferId, Record, Scope};
 use crate::drink::label::{Allergens as Found, allergens_of};
-use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Money, Share, System};
+use crate::foundation::measure::Amount;
 use crate::say;
 use crate::ui::address::go;
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs, asks};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs};
 use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Back, Fold, page_of};
+use crate::ui::places::buying::add_container;
+use crate::ui::section;
 use crate::ui::state::AppState;
 use crate::words;
 use crate::words::texts::{HOLE, around};
 
 /// A field of a new drink; [`MAKES`] is the other.
 const NAME: Field = Field::Name;
+
+/// What stands for a container that is not in the book yet.
+const NEW_CONTAINER: &str = "new";
+
+/// A new drink is pressed in batches, whose time each size bears by its volume.
+fn new_drink(id: DrinkId, name: String, reference: Amount) -> Drink {
+    let labour = Labour { batch_volume: Some(reference), ..Labour::default() };
+    Drink { labour, ..Drink::new(id, name, DrinkKind::Pressed, reference) }
+}
 
 /// One drink.
 #[component]
@@ -59,7 +70,7 @@ fn Page(id: DrinkId) -> impl IntoView {
     let there = move |book: &Book| book.contains(key);
     let new = Addition::of(Draft::of_record(key), there, say!(first::add_drink), move |typed, book| {
         let (name, reference) = (typed.name(NAME), typed.amount(MAKES, drink_size(book)));
-        Some(Edit::Put(Record::Drink(Drink::new(id, name?, DrinkKind::Pressed, reference?))))
+        Some(Edit::Put(Record::Drink(new_drink(id, name?, reference?))))
     });
     let is_new = !untrack(|| new.is_there());
     let name = of(|drink| drink.name.clone());
@@ -151,15 +162,20 @@ fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
             };
             let mut options = order::options(book, order::containers(book).into_iter().filter(free).collect());
             options.insert(0, (String::new(), say!(drinks::choose_container).to_string()));
+            options.push((NEW_CONTAINER.to_string(), say!(labels::new_container).to_string()));
             options
         })
     });
     let add = Arc::new(move |chosen: &str| {
+        if chosen == NEW_CONTAINER {
+            add_container(state);
+            return Ok(());
+        }
         let Some(Key::Container(container)) = Key::from_text(chosen) else { return Ok(()) };
         state.apply(say!(drinks::add_size), Edit::Put(Record::Offer(Offer::new(OfferId { drink: id, container }))))
     });
     let choice = when(
-        move || free.with(|free| free.len() > 1),
+        move || state.book.with(|book| book.containers().next().is_some()),
         move || {
             view! {
                 <Choice
@@ -223,147 +239,33 @@ fn Allergens(id: DrinkId) -> impl IntoView {
     view! {
         <Fold name=say!(labels::allergens) figure=briefly>
             <p>{said(words::allergens)}</p>
+            {not_checked(state, id)}
             <p class="soft">{say!(drinks::allergens_about)}</p>
         </Fold>
     }
 }
 
-#[component]
-fn Making(id: DrinkId, hangs: Hangs) -> impl IntoView {
-    let state = AppState::here();
-    let units = Memo::new(move |_| state.units());
+/// The ways to the allergens of each ingredient of a drink that nobody has looked at yet.
+pub(super) fn not_checked(state: AppState, id: DrinkId) -> AnyView {
+    let open = Memo::new(move |_| {
+        let open = |book: &Book| Some(allergens_of(book, book.drink(id)?).open().collect::<Vec<IngredientId>>());
+        state.book.with(open).unwrap_or_default()
+    });
     live(move || {
-        let units = units.get();
-        untrack(|| making(id, hangs, units))
+        let open = open.get();
+        let way = |id: IngredientId| {
+            let address = Route::Ingredient(id).address();
+            let name = state.book.with(|book| book.name(Key::Ingredient(id)));
+            let wants = section::wants(address.clone(), say!(labels::allergens));
+            view! { <li><a class="button" href=address on:click=wants>{name}</a></li> }
+        };
+        (!open.is_empty())
+            .then(|| {
+                view! {
+                    <p class="soft">{say!(labels::check_each)}</p>
+                    <ul class="actions">{open.into_iter().map(way).collect_view()}</ul>
+                }
+            })
+            .into_any()
     })
-}
-
-fn making(id: DrinkId, hangs: Hangs, units: System) -> AnyView {
-    let state = AppState::here();
-    let of = move |show: fn(&Drink, AppState) -> String| {
-        text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
-    };
-    let book_share = move |share: fn(&Book) -> Share| {
-        text(move || say!(drinks::blank_uses, share = state.percent(state.book.with(share))))
-    };
-    view! {
-        <Fold name=say!(drinks::making) figure=of(|it, state| state.time_if_any(it.labour.per_drink))>
-            <p class="about">{say!(drinks::making_about)}</p>
-            <div class="fields">
-                <Entry
-                    hangs
-                    label=say!(drinks::press_or_pour_loss)
-                    asks=asks(Kind::SmallShare, Key::Drink(id), "loss")
-                    unit="%"
-                    example=say!(common::none)
-                    value=of(|it, state| state.percent_if_any(it.process_loss))
-                    commit=fields::optional_percent(say!(drinks::press_or_pour_loss), fields::Example::ProcessLoss, move |book, loss| {
-                        changed(book, id, |it| it.process_loss = loss.unwrap_or(Share::ZERO))
-                    })
-                />
-                <Entry
-                    hangs
-                    label=say!(drinks::air)
-                    asks=asks(Kind::SmallShare, Key::Drink(id), "air")
-                    unit="%"
-                    note=say!(drinks::air_about)
-                    example=say!(common::none)
-                    value=of(|it, state| state.percent_if_any(it.air))
-                    commit=fields::optional_percent(say!(drinks::air), fields::Example::Air, move |book, air| {
-                        changed(book, id, |it| it.air = air.unwrap_or(Share::ZERO))
-                    })
-                />
-                {labor(id, hangs, units)}
-                <Entry
-                    hangs
-                    label=say!(drinks::processing_fee)
-                    note=say!(drinks::processing_fee_about)
-                    asks=asks(Kind::Price, Key::Drink(id), "toll")
-                    example=say!(common::none)
-                    value=of(|it, state| state.money_if_any(it.treatment_fee))
-                    commit=fields::optional_money(say!(drinks::processing_fee), fields::Example::CostPerDrink, move |book, fee| {
-                        changed(book, id, |it| it.treatment_fee = fee.unwrap_or(Money::ZERO))
-                    })
-                />
-                <Entry
-                    hangs
-                    label=say!(drinks::waste)
-                    asks=asks(Kind::SmallShare, Key::Drink(id), "waste")
-                    unit="%"
-                    note=book_share(|book| book.settings().unsold)
-                    value=of(|it, state| it.unsold.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent(say!(drinks::waste), fields::Example::Waste, move |book, unsold| {
-                        changed(book, id, |it| it.unsold = unsold)
-                    })
-                />
-                <Entry
-                    hangs
-                    label=say!(common::target_margin)
-                    asks=asks(Kind::Margin, Key::Drink(id), "target")
-                    unit="%"
-                    note=book_share(|book| book.settings().target)
-                    value=of(|it, state| it.target.map(|share| state.plain_percent(share)).unwrap_or_default())
-                    commit=fields::optional_percent(say!(common::target_margin), fields::Example::TargetMargin, move |book, target| {
-                        changed(book, id, |it| it.target = target)
-                    })
-                />
-            </div>
-        </Fold>
-    }
-    .into_any()
-}
-
-/// How long a drink takes, a volume of it, and a batch.
-fn labor(id: DrinkId, hangs: Hangs, units: System) -> AnyView {
-    let state = AppState::here();
-    let of = move |show: fn(&Drink, AppState) -> String| {
-        text(move || state.book.with(|book| book.drink(id).map(|it| show(it, state)).unwrap_or_default()))
-    };
-    view! {
-        <Entry
-            hangs
-            label=say!(drinks::labor_per_drink)
-            asks=asks(Kind::Labor, Key::Drink(id), "labor/drink")
-            letters=true
-            unit=say!(drinks::minutes_and_seconds)
-            example=say!(drinks::time_example, time = fields::Example::Time.said(&state.speaker.get_untracked()))
-            value=of(|it, state| state.time_if_any(it.labour.per_drink))
-            commit=fields::optional_time(say!(drinks::labor_per_drink), move |book, time| {
-                changed(book, id, |it| it.labour.per_drink = time)
-            })
-        />
-        <Entry
-            hangs
-            label=words::labor_per_volume(units)
-            asks=asks(Kind::Labor, Key::Drink(id), "labor/volume")
-            letters=true
-            unit=say!(drinks::minutes_and_seconds)
-            example=say!(drinks::time_example, time = fields::Example::Time.said(&state.speaker.get_untracked()))
-            value=of(|it, state| state.labor_if_any(it.labour.per_litre))
-            commit=fields::optional_labor_per_volume(words::labor_per_volume(units), move |book, time| {
-                changed(book, id, |it| it.labour.per_litre = time)
-            })
-        />
-        <Entry
-            hangs
-            label=say!(drinks::labor_per_batch)
-            asks=asks(Kind::Labor, Key::Drink(id), "labor/batch")
-            letters=true
-            unit=say!(drinks::minutes_and_seconds)
-            example=say!(drinks::time_example, time = fields::Example::Time.said(&state.speaker.get_untracked()))
-            value=of(|it, state| state.time_if_any(it.labour.per_batch))
-            commit=fields::optional_time(say!(drinks::labor_per_batch), move |book, time| {
-                changed(book, id, |it| it.labour.per_batch = time)
-            })
-        />
-        <Entry
-            hangs
-            label=say!(drinks::drinks_per_batch)
-            value=of(|it, state| state.number(it.labour.batch))
-            commit=fields::count(say!(drinks::drinks_per_batch), fields::Example::DrinksPerBatch, move |book, count| {
-                changed(book, id, |it| it.labour.batch = count)
-            })
-        />
-    }
-    .into_any()
 }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::menu::menu;
-use crate::app::route::Route;
+use crate::app::route::{FirstPrice, Route};
 use crate::book::{Book, DrinkId, Key, OfferId};
 use crate::drink::ledger::{Ledger, OfferStatus};
 use crate::say;
@@ -15,7 +15,6 @@ use crate::ui::parts::filter_chip;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::words;
-use crate::words::texts::{HOLE, around};
 
 /// What of the list is shown.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -132,25 +131,19 @@ fn listed(book: &Book, ledger: &Ledger, wanted: &str, filter: Filter) -> Vec<Key
     order::drinks(book).into_iter().filter(takes).collect()
 }
 
-/// What an empty list teaches: three steps to a first price.
+/// What an empty list leads to: the first price.
 #[component]
 fn FirstSteps() -> impl IntoView {
-    let step = |said: String, screen: Route, name: &'static str| {
-        let (before, after) = around(&said);
-        view! { <li>{before} <a href=screen.address()>{name}</a> {after}</li> }
-    };
+    let way = Route::FirstPrice(FirstPrice::of(DrinkId::from_random(random())));
     view! {
         <div class="teach">
             <h2>{say!(first::first_price_steps)}</h2>
-            <ol>
-                {step(say!(first::first_step_buying, buying = HOLE), Route::Buying, say!(first::buying))}
-                {step(
-                    say!(first::first_step_containers, containers = HOLE),
-                    Route::Containers,
-                    say!(first::containers),
-                )}
-                <li>{say!(first::first_step_drink)}</li>
-            </ol>
+            <p>{say!(first::price_first_drink_about)}</p>
+            <p>
+                <a class="main" href=way.address()>
+                    {say!(first::price_first_drink)}
+                </a>
+            </p>
         </div>
     }
 }

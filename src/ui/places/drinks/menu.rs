@@ -129,7 +129,7 @@ pub fn size_tag(state: AppState, id: OfferId) -> AnyView {
         None => say!(first::no_price).to_string(),
     });
     let brings = text(move || {
-        let margin = state.priced(id, |priced| priced.margin()).map(|margin| state.percent(margin));
+        let margin = state.priced(id, |priced| Some(state.margin(priced.margin()?, priced.terms.target)));
         let sold = state.book.with(|book| book.offer(id)?.weekly).map(|sold| state.number(sold));
         margin.into_iter().chain(sold).collect::<Vec<_>>().join(" · ")
     });

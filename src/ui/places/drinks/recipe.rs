@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::change::changed;
-use super::line::{CHOSEN, LINE, LineRow, SOMETHING_NEW, new_line};
+use super::line::{CHOSEN, LINE, LineRow, SOMETHING_NEW, in_glass, new_line};
 use crate::book::{Book, DrinkId, Key, LineId};
 use crate::drink::fill::written_volume;
 use crate::foundation::jump::Kind;
@@ -59,6 +59,16 @@ pub fn Recipe(
             _ => String::new(),
         }
     });
+    // What the recipe makes is its name for a size; what fills a size is taken from the ingredients.
+    let follows = text(move || {
+        let sum = state.book.with(|book| {
+            let drink = book.drink(id)?;
+            let makes = state.volume(drink.reference.volume().ok()??);
+            let volume = state.volume(written_volume(book, drink).ok().filter(|sum| sum.is_positive())?);
+            (volume != makes && !hangs.is_unread()).then(|| say!(drinks::sizes_follow, volume = volume))
+        });
+        sum.unwrap_or_default()
+    });
     let ingredients = Memo::new(move |_| {
         let mut options = state.book.with(|book| order::options(book, order::ingredients(book)));
         options.insert(0, (String::new(), say!(drinks::choose_ingredient).to_string()));
@@ -89,6 +99,7 @@ pub fn Recipe(
                 value=Signal::stored(String::new())
                 choose=add.clone()
             />
+            {in_glass(state, id)}
         }
         .into_any()
     });
@@ -105,6 +116,7 @@ pub fn Recipe(
                 value
                 commit
             />
+            <p class="soft">{follows}</p>
             {list}
         </Section>
     }

@@ -6,7 +6,8 @@ use crate::app::route::Route;
 use crate::book::{Key, OfferId};
 use crate::say;
 use crate::ui::how::drawn;
-use crate::ui::live::{live, press, text, trouble};
+use crate::ui::live::{live, press, text};
+use crate::ui::mend::stuck;
 use crate::ui::parts::{Back, page_of};
 use crate::ui::state::AppState;
 use crate::working::{AtPrice, OfOffer, OfPackaged, OfPrice, Shown, Step, opened};
@@ -71,7 +72,7 @@ fn Page(id: OfferId) -> impl IntoView {
                 {say!(working::print)}
             </button>
         </p>
-        {trouble(move || state.stuck(id))}
+        {stuck(state, id)}
         {workings}
     }
 }

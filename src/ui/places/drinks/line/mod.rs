@@ -1,26 +1,40 @@
 //! One line of a recipe: how much, at which stage, how it follows the size, and how ice stands
 //! in the glass.
 
+mod in_glass;
+mod lacks;
 mod meant;
+mod peel;
 mod scaling;
+
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use meant::{Packing, choose_stage};
+pub use in_glass::in_glass;
+pub use lacks::Lacks;
+pub use meant::choose_stage;
+use meant::{Melted, Packing};
+use peel::peel;
 use scaling::{Step, choose_scaling, new_step, scaling_of};
 
 use super::change::changed;
 use crate::app::route::Route;
-use crate::book::{Book, DrinkId, Edit, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage};
+use crate::book::{
+    Book, DrinkId, DrinkKind, Edit, IcePlace, Ingredient, IngredientId, Key, Line, LineId, Record, Scaling, Stage,
+};
+use crate::buying::starter::Row;
 use crate::foundation::measure::{Dimension, Share, Unit, Wanted};
 use crate::say;
 use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs, NewThing};
+use crate::ui::language::language;
 use crate::ui::live::{text, when};
 use crate::ui::parts::TakeOut;
+use crate::ui::starter::Matches;
 use crate::ui::state::AppState;
 use crate::words;
 
-const LIQUID_FIRST: &[Dimension] = &[Dimension::Volume, Dimension::Mass, Dimension::Count];
+pub const LIQUID_FIRST: &[Dimension] = &[Dimension::Volume, Dimension::Mass, Dimension::Count];
 
 fn line_of(book: &Book, drink: DrinkId, line: LineId) -> Option<&Line> {
     book.drink(drink)?.lines.iter().find(|it| it.id == line)
@@ -109,11 +123,8 @@ pub fn LineRow(
     let new = addition(drink, line);
     let is_new = !untrack(|| new.is_there());
     let is_unnamed = is_new && untrack(|| ingredient.get()).is_none();
-    let name_or_link = if is_unnamed {
-        naming(&new, line, name)
-    } else {
-        view! { <a class="line-name" href=address>{name}</a> }.into_any()
-    };
+    let link = move || view! { <a class="line-name" href=address>{name}</a> }.into_any();
+    let name_or_link = if is_unnamed { naming(&new, draft, line, name, link) } else { link() };
     let step = new_step(drink, line);
     let scaling = scaling_of(state, drink, line);
     let remove = move || {
@@ -125,6 +136,7 @@ pub fn LineRow(
     let in_steps = move || scaling.with(|scaling| scaling == "steps");
     let in_scoops =
         move || this().is_some_and(|line| line.ice.is_some() && line.amount.unit.dimension() == Dimension::Volume);
+    let blended_in = move || this().and_then(|line| line.ice).is_some_and(|ice| ice.place == IcePlace::BlendedIn);
     let set_amount =
         fields::amount(say!(drinks::recipe_amount), fields::Example::Amount, wanted, move |book, amount| {
             line_changed(book, drink, line, |it| it.amount = amount)
@@ -156,8 +168,11 @@ pub fn LineRow(
             {new.needs()}
             <TakeOut name on_click=new.take_out(remove) />
             <div class="line-more">
+                {peel(state, drink, line)}
+                <Lacks drink line hangs />
                 {when(in_steps, move || view! { <Step drink line hangs name=name.get_untracked() /> }.into_any())}
                 {when(in_scoops, move || view! { <Packing drink line hangs name=name.get_untracked() /> }.into_any())}
+                {when(blended_in, move || view! { <Melted drink line hangs name=name.get_untracked() /> }.into_any())}
             </div>
         </li>
     }
@@ -193,17 +208,17 @@ fn addition(drink: DrinkId, line: LineId) -> Addition {
             }),
         };
         let (amount, ingredient) = (typed.amount(AMOUNT, wanted(book, drink, line))?, ingredient?);
-        let stage = likely_stage(&ingredient);
+        let stage = likely_stage(&ingredient, book.drink(drink).map(|it| it.kind));
         let scaling = Scaling::InProportion;
-        let line = Line { id: line, ingredient: ingredient.id, stage, amount, scaling, ice: None };
+        let line = Line { id: line, ingredient: ingredient.id, stage, amount, scaling, ice: None, in_glass: false };
         edits.extend(changed(book, drink, |it| it.lines.push(line)));
         Some(Edit::Together(edits))
     })
 }
 
-/// The stage that an ingredient is most likely meant at.
-fn likely_stage(ingredient: &Ingredient) -> Stage {
-    if ingredient.press_yield.is_some() {
+/// The stage that an ingredient is most likely meant at in a drink of this kind: whole fruit goes into a blender.
+pub fn likely_stage(ingredient: &Ingredient, kind: Option<DrinkKind>) -> Stage {
+    if ingredient.press_yield.is_some() && kind != Some(DrinkKind::Blended) {
         Stage::Pressed
     } else if ingredient.soak_yield.is_some() {
         Stage::SoakedOrBrewed
@@ -214,24 +229,52 @@ fn likely_stage(ingredient: &Ingredient) -> Stage {
     }
 }
 
-/// The field for the name of an ingredient that the line brings with it.
-fn naming(new: &Addition, line: LineId, name: Signal<String>) -> AnyView {
+/// The field for the name of an ingredient that the line brings with it, until one of the starter list is picked: then
+/// its `link`.
+fn naming(
+    new: &Addition,
+    draft: Draft,
+    line: LineId,
+    name: Signal<String>,
+    link: impl Fn() -> AnyView + Send + Sync + 'static,
+) -> AnyView {
+    let state = AppState::here();
+    let is_picked = RwSignal::new(false);
     let rename = fields::text(say!(drinks::ingredient_name), move |book, name| {
         let known = book.ingredient(new_ingredient(line))?.clone();
         Some(Edit::Put(Record::Ingredient(Ingredient { name, ..known })))
     });
-    let (value, commit) = (new.value(NAME, name), new.commit(NAME, rename));
-    let of = line.number();
-    view! {
-        <Entry
-            label=say!(drinks::name_of_new)
-            letters=true
-            caret=true
-            of
-            example=say!(drinks::example_ingredient)
-            value
-            commit
-        />
-    }
-    .into_any()
+    let letters = new.value(NAME, name);
+    let pick = Arc::new(move |row: &'static Row| {
+        let id = new_ingredient(line);
+        let tag = language();
+        let edit = state.book.with_untracked(|book| {
+            let typed = book.ingredient(id).cloned().unwrap_or_else(|| row.ingredient(id, &tag));
+            let filled = row.filled(&typed, &tag).unwrap_or(typed);
+            Edit::Put(Record::Ingredient(Ingredient { name: row.name(&tag).to_string(), ..filled }))
+        });
+        // Figures of the list are never refused.
+        let _ = state.apply(say!(goods::add_ingredient), edit);
+        draft.set(state, CHOSEN, &Key::Ingredient(id).to_string());
+        is_picked.set(true);
+    });
+    let (new, rename) = (new.clone(), rename);
+    let field = move || {
+        view! {
+            <div class="line-naming">
+                <Entry
+                    label=say!(drinks::name_of_new)
+                    letters=true
+                    caret=true
+                    of=line.number()
+                    example=say!(drinks::example_ingredient)
+                    value=letters
+                    commit=new.commit(NAME, rename.clone())
+                />
+                <Matches letters pick=pick.clone() />
+            </div>
+        }
+        .into_any()
+    };
+    view! { {when(move || !is_picked.get(), field)} {when(move || is_picked.get(), link)} }.into_any()
 }

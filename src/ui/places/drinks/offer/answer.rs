@@ -23,6 +23,12 @@ pub fn answer(state: AppState, id: OfferId) -> AnyView {
         let menu = state.book.with(|book| book.offer(id)?.price);
         menu.map_or_else(|| say!(common::none_yet).into(), |menu| state.money(menu))
     });
+    let deposit = Memo::new(move |_| state.book.with(|book| book.container(id.container).map(|it| it.deposit)));
+    let deposit = live(move || {
+        let deposit = deposit.get().filter(|deposit| deposit.is_positive());
+        let said = |deposit| say!(drinks::plus_deposit, deposit = state.money(deposit));
+        deposit.map(|deposit| view! { " " <small class="answer-deposit">{said(deposit)}</small> }).into_any()
+    });
     let margin_on = live(move || words::margin_on(state.book.with(|book| book.settings().cost_basis)).into_any());
     let verdict = text(move || state.priced(id, |it| Some(verdict(it, state))).unwrap_or_default());
     let lacks = text(move || {
@@ -36,11 +42,11 @@ pub fn answer(state: AppState, id: OfferId) -> AnyView {
         <dl class="answer-figures">
             <div>
                 <dt>{say!(common::price)}</dt>
-                <dd>{menu}</dd>
+                <dd>{menu} {deposit}</dd>
             </div>
             <div>
                 <dt>{margin_on}</dt>
-                <dd>{opened(OfPrice::Margin, |it, state| it.margin().map(|margin| state.percent(margin)))}</dd>
+                <dd>{opened(OfPrice::Margin, |it, state| Some(state.margin(it.margin()?, it.terms.target)))}</dd>
             </div>
             <div>
                 <dt>{say!(common::profit_per_drink)}</dt>

@@ -34,7 +34,7 @@ fn fees(priced: &Priced) -> Option<Money> {
 
 /// What the margin covers.
 fn sum(priced: &Priced) -> Option<Money> {
-    priced.cost.covered(priced.terms.cost_basis).ok()?.plus(fees(priced).unwrap_or(Money::ZERO)).ok()
+    priced.covered().ok()
 }
 
 fn table(state: AppState, id: OfferId, priced: &Priced) -> AnyView {
@@ -50,8 +50,9 @@ fn table(state: AppState, id: OfferId, priced: &Priced) -> AnyView {
     };
     let of_part = |part: Part| {
         let money = priced.cost.covered_part(basis, part).ok().filter(|money| money.is_positive())?;
-        // What is thrown away of a part of the costs is worked out in their sum.
-        let of = (part != Part::Unsold || basis == CostBasis::Everything).then_some(OfOffer::Part(part));
+        // What is thrown away or free of a part of the costs is worked out in their sum.
+        let of = (!matches!(part, Part::Unsold | Part::Free) || basis == CostBasis::Everything)
+            .then_some(OfOffer::Part(part));
         let class = format!("swatch part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0));
         Some(view! {
             <tr class="table-sum">
@@ -107,7 +108,7 @@ fn details(state: AppState, id: OfferId, priced: &Priced, part: Part) -> Vec<imp
                 .map(|(place, it)| (Key::Packaging(it.packaging), OfOffer::PackagingCost(place), it.cost))
                 .collect()
         }
-        Part::Labour | Part::Flat(_) | Part::Unsold => Vec::new(),
+        Part::Labour | Part::Flat(_) | Part::Unsold | Part::Free => Vec::new(),
     };
     let row = |(key, of, cost): (Key, OfOffer, Money)| {
         let name = state.book.with(|book| book.name(key));

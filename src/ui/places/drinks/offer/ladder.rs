@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::app::route::Route;
-use crate::book::{OfferId, Part, TaxPlace};
+use crate::book::{OfferId, Part, Tax, TaxPlace};
 use crate::drink::label::Law;
 use crate::drink::price::{self, Ladder, Leaves, NotCounted, Rung, Takes};
 use crate::foundation::measure::{Exact, Money};
@@ -11,6 +11,7 @@ use crate::say;
 use crate::ui::how::opens;
 use crate::ui::live::live;
 use crate::ui::parts::Section;
+use crate::ui::section;
 use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{AtPrice, OfOffer, OfPrice, Shown};
@@ -69,8 +70,9 @@ fn drawn(state: AppState, id: OfferId, at: AtPrice, ladder: &Ladder) -> AnyView 
     let currency = state.book.with(|book| book.settings().currency);
     let apart = ladder.is_rounded_apart(&|money| currency.rounded(money)).unwrap_or(false);
     let apart = apart.then(|| view! { <p class="soft">{say!(drinks::rows_rounded)}</p> });
-    let added = state.book.with(|book| book.settings().tax);
-    let pays = (added.place == TaxPlace::AddedAtTheTill && added.rate.is_positive()).then(|| {
+    let added = state.priced(id, |it| Some(it.terms.tax));
+    let is_added = |tax: Tax| tax.place == TaxPlace::AddedAtTheTill && tax.rate.is_positive();
+    let pays = added.is_some_and(is_added).then(|| {
         view! {
             <p class="soft">
                 {words::customer_pays_with_tax(law, &state.money(ladder.customer_pays))}
@@ -106,23 +108,42 @@ fn left_name(state: AppState, ladder: &Ladder, leaves: Leaves) -> String {
 }
 
 /// What the profit does not count yet, each with the way to the field that it lacks.
-fn lacks(state: AppState, id: OfferId) -> AnyView {
+pub fn lacks(state: AppState, id: OfferId) -> AnyView {
     let lacks = state.book.with(|book| {
         let offer = book.offer(id)?;
         state.priced(id, |priced| Some(price::not_counted(book, offer, priced)))
     });
     let field = |lacks: NotCounted| {
         let route = match lacks {
-            NotCounted::Wage => Route::Book,
+            NotCounted::Wage | NotCounted::NoOverhead | NotCounted::CardFee | NotCounted::Tax => Route::Book,
             NotCounted::Time | NotCounted::Waste => Route::Drink(id.drink),
             NotCounted::Packaging => Route::Container(id.container),
+            NotCounted::Overhead => Route::Sales,
         };
-        view! { <li><a href=route.address()>{words::not_counted_yet(lacks)}</a></li> }
+        let address = route.address();
+        let wants = part_of_page(lacks).map(|part| section::wants(address.clone(), part));
+        let press = move |event| {
+            if let Some(wants) = &wants {
+                wants(event);
+            }
+        };
+        view! { <li><a href=address on:click=press>{words::not_counted_yet(lacks)}</a></li> }
     };
     let lacks = lacks.unwrap_or_default();
     (!lacks.is_empty())
         .then(|| view! { <ul class="lacks">{lacks.into_iter().map(field).collect_view()}</ul> })
         .into_any()
+}
+
+/// The part of its page that asks for what is not counted; none where that is never folded.
+fn part_of_page(lacks: NotCounted) -> Option<&'static str> {
+    match lacks {
+        NotCounted::Time | NotCounted::Waste => Some(say!(drinks::making)),
+        NotCounted::Packaging => Some(say!(common::packaging)),
+        NotCounted::Wage | NotCounted::NoOverhead => Some(say!(book::shop_costs)),
+        NotCounted::CardFee => Some(say!(drinks::fees)),
+        NotCounted::Tax | NotCounted::Overhead => None,
+    }
 }
 
 fn row(class: &'static str, name: String, bar: AnyView, figure: AnyView) -> AnyView {
@@ -150,15 +171,17 @@ fn opened(takes: Takes, at: AtPrice) -> Option<OfOffer> {
         Takes::SalesTax => Some(OfOffer::At(at, OfPrice::WithoutTax)),
         Takes::CardFee | Takes::Commission => Some(OfOffer::At(at, OfPrice::Fees)),
         Takes::Part(part) => Some(OfOffer::Part(part)),
-        Takes::Waste(..) => None,
+        Takes::Discounts => Some(OfOffer::At(at, OfPrice::Revenue)),
+        Takes::Waste(..) | Takes::Free(..) => None,
     }
 }
 
 fn bar_class(takes: Takes) -> String {
     let part = match takes {
-        Takes::SalesTax | Takes::CardFee | Takes::Commission => return "ladder-fee".to_string(),
+        Takes::Discounts | Takes::SalesTax | Takes::CardFee | Takes::Commission => return "ladder-fee".to_string(),
         Takes::Part(part) => part,
         Takes::Waste(..) => Part::Unsold,
+        Takes::Free(..) => Part::Free,
     };
     format!("part-{}", Part::ALL.iter().position(|it| *it == part).unwrap_or(0))
 }

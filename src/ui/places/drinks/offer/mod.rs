@@ -10,6 +10,7 @@ use leptos::prelude::*;
 
 use super::amounts::amounts;
 use super::back::BackFromPrice;
+use super::drink::not_checked;
 use super::gap::Gap;
 use crate::app::route::Route;
 use crate::book::{Edit, Key, OfferId, Scope};
@@ -19,14 +20,16 @@ use crate::say;
 use crate::ui::address::go;
 use crate::ui::fields::Hangs;
 use crate::ui::glass::{glass, layers};
-use crate::ui::live::{live, press, text, trouble, when};
+use crate::ui::live::{live, press, text, when};
+use crate::ui::mend::stuck;
 use crate::ui::parts::{Back, Fold, is_wide, page_of};
 use crate::ui::state::AppState;
 use crate::words;
 use crate::working::{OfOffer, Shown};
-use answer::answer;
+pub use answer::answer;
 use cost::CostFold;
 use ladder::LadderOf;
+pub use ladder::lacks;
 use price::Price;
 
 /// One drink at one size.
@@ -52,7 +55,7 @@ fn Page(id: OfferId) -> impl IntoView {
         <Back to=Route::Drink(id.drink) name=say!(drinks::back_to_drink) />
         <h1>{drink} " " <span class="h1-size">{container}</span></h1>
         <div class="answer-bar offer-answer">{hangs.answer(move || answer(state, id))}</div>
-        {trouble(move || state.stuck(id))}
+        {stuck(state, id)}
         <div class="panes-three offer-panes">
             <div class="pane">
                 <Price id hangs />
@@ -180,6 +183,7 @@ fn LabelFold(id: OfferId) -> impl IntoView {
             open=is_wide()
         >
             <p>{allergens(words::allergens)}</p>
+            {not_checked(state, id.drink)}
             <p>
                 <a class="button" href=Route::Packaged(id).address()>
                     {say!(drinks::label_and_fill)}

@@ -6,6 +6,7 @@ use crate::book::{Edit, Key, OfferId};
 use crate::drink::ledger::OfferStatus;
 use crate::drink::price::Suggestion;
 use crate::foundation::jump::Kind;
+use crate::foundation::measure::Money;
 use crate::say;
 use crate::ui::fields::{self, Entry, Hangs, asks};
 use crate::ui::how::opens;
@@ -24,6 +25,9 @@ pub fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
     let asked = move || state.book.with(|book| book.offer(id)?.price);
     let price = text(move || asked().map(|price| state.plain_money(price)).unwrap_or_default());
     let shown = text(move || asked().map_or_else(|| say!(common::none_yet).into(), |price| state.money(price)));
+    let deposit =
+        move || state.book.with(|book| book.container(id.container).map(|it| it.deposit)).unwrap_or(Money::ZERO);
+    let beside = text(move || say!(drinks::deposit_beside, deposit = state.money(deposit())));
     view! {
         <Fold name=say!(common::price) figure=shown open=flag(|| true)>
             <div class="price">
@@ -40,13 +44,14 @@ pub fn Price(id: OfferId, hangs: Hangs) -> impl IntoView {
                 />
                 <Weekly id hangs />
             </div>
+            {when(move || deposit().is_positive(), move || view! { <p class="soft">{beside}</p> }.into_any())}
             {hangs.while_read(move || suggestion(state, id))}
         </Fold>
     }
 }
 
-/// The price suggested for the target, and the press that asks it; under the target that press stands
-/// among the ways to it.
+/// The price suggested for the target, the lowest on it where the price asked reaches it; and, where none is asked,
+/// the press that asks it. Under the target that press stands among the ways to it.
 fn suggestion(state: AppState, id: OfferId) -> AnyView {
     let no_price = move || state.priced(id, |it| it.suggestion.err()).map(|error| words::price_error(&error));
     let suggested = move || state.priced(id, |it| it.suggestion.ok());
@@ -60,14 +65,18 @@ fn suggestion(state: AppState, id: OfferId) -> AnyView {
     let status = state.status(id);
     let offered = move || {
         let asked = state.priced(id, |it| it.asked.map(|asked| asked.menu));
-        status.get() != OfferStatus::UnderTarget && suggested().is_some_and(|it| asked != Some(it.menu))
+        status.get() == OfferStatus::WithoutPrice && suggested().is_some_and(|it| asked != Some(it.menu))
     };
     let menu = text(move || suggested().map(|suggestion| state.money(suggestion.menu)).unwrap_or_default());
     let set = text(move || say!(drinks::set_price, price = menu.get()));
     let said = move || {
         let said = |suggestion: Suggestion| {
             let (exact, margin) = (state.fine_money(suggestion.exact), state.percent(suggestion.margin));
-            say!(drinks::suggested, price = HOLE, margin = margin, exact = exact)
+            if status.get() == OfferStatus::OnTarget {
+                say!(drinks::lowest_on_target, price = HOLE, margin = margin, exact = exact)
+            } else {
+                say!(drinks::suggested, price = HOLE, margin = margin, exact = exact)
+            }
         };
         around(&suggested().map(said).unwrap_or_default())
     };
