@@ -44,7 +44,7 @@ const FAULTS: [Fault; 18] = [
     fault(14, "script and wasm of different builds, wasm cut off", &[Site]),
     fault(15, "each kept file blocked in turn; updates with one and two tabs", &[Site]),
     fault(16, "download, share and clipboard refused", &[Site]),
-    fault(17, "demo opened beside real books", &[Site]),
+    fault(17, "demo opened beside real books", &[Native, Site]),
     fault(18, "numbers as the world writes them", &[Native]),
     fault(19, "the same book taken in again", &[Native, Site]),
     fault(20, "one bad row in a list taken in", &[Native]),

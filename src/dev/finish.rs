@@ -154,21 +154,28 @@ fn list_for_offline(site: &Path) -> Outcome {
     write(&worker, format!("const BUILD=\"{build}\";\nconst FILES={list};\n{code}"))
 }
 
+/// The icon that the page names. A picture of pixels: a drawing would be laid out as a page of its own, which
+/// takes the main thread longer than all else at the start.
+const PAGE_ICON: &str = "icons/icon-48.png";
+
+/// The icon that browsers ask for as they read the manifest, also offline.
+const MANIFEST_ICON: &str = "icons/icon.svg";
+
 /// Whether the app needs a file to work. The schema is for people and their programs; the icons of
 /// a home screen are fetched by whoever puts them there.
 pub fn is_kept_offline(name: &str) -> bool {
-    let icon_of_a_home_screen = name.starts_with("icons/") && name.ends_with(".png");
+    let icon_of_a_home_screen = name.starts_with("icons/") && ![PAGE_ICON, MANIFEST_ICON].contains(&name);
     !icon_of_a_home_screen && !name.starts_with("schema/")
 }
 
 /// Whether a file is fetched before the first screen can be used. The second part of the app, its
-/// style, the rest of the texts and the demo book come when they are asked for; the service worker starts
-/// after the app. A person reads one language.
+/// style, the rest of the texts, the demo book and the starter list come when they are asked for; the service
+/// worker starts after the app. A person reads one language.
 pub fn is_in_first_load(name: &str) -> bool {
     let begins_as = |late: &str| name.starts_with(late.split('.').next().unwrap_or(late));
-    let later = [LATER_WASM, REST, style::REST, "books/"].into_iter().any(begins_as) || name == WORKER;
+    let later = [LATER_WASM, REST, style::REST, "books/", "starter/"].into_iter().any(begins_as) || name == WORKER;
     let of_others = name.starts_with("words-") && !name.starts_with("words-en-US-first");
-    is_kept_offline(name) && !later && !of_others
+    is_kept_offline(name) && !later && !of_others && name != MANIFEST_ICON
 }
 
 /// Every file under `site`, as sorted paths with `/` between folders.
@@ -237,9 +244,11 @@ mod tests {
 
     #[test]
     fn what_the_app_never_loads_is_not_kept() {
-        assert!(is_kept_offline("brimwright_bg-0123.wasm") && is_kept_offline("icons/icon.svg"));
+        assert!(is_kept_offline("brimwright_bg-0123.wasm") && is_kept_offline(PAGE_ICON));
         assert!(is_kept_offline("books/marrowgate-juice-hall.json") && is_kept_offline("index.html"));
-        assert!(!is_kept_offline("icons/icon-512.png") && !is_kept_offline("schema/a.schema.json"));
+        assert!(is_kept_offline("books/kastanje-saftbar.json") && !is_in_first_load("books/kastanje-saftbar.json"));
+        assert!(is_kept_offline(MANIFEST_ICON) && !is_kept_offline("icons/icon-512.png"));
+        assert!(!is_kept_offline("schema/a.schema.json"));
     }
 
     #[test]
@@ -248,7 +257,9 @@ mod tests {
         assert!(is_in_first_load("index.html") && is_in_first_load("start-0123.js"));
         assert!(!is_in_first_load("split_later-0123.wasm") && is_kept_offline("split_later-0123.wasm"));
         assert!(!is_in_first_load("service-worker.js") && !is_in_first_load("icons/icon-512.png"));
+        assert!(is_in_first_load(PAGE_ICON) && !is_in_first_load(MANIFEST_ICON));
         assert!(!is_in_first_load("books/marrowgate-juice-hall.json"));
+        assert!(!is_in_first_load("starter/ingredients.txt") && is_kept_offline("starter/ingredients.txt"));
         assert!(!is_in_first_load("style-rest-0123.css") && is_kept_offline("style-rest-0123.css"));
         assert!(!is_in_first_load("rest-0123.js") && is_kept_offline("rest-0123.js"));
         assert!(is_in_first_load("words-en-US-first-0123.txt") && !is_in_first_load("words-en-US-rest-0123.txt"));

@@ -22,6 +22,7 @@ mod library;
 mod live;
 mod locale;
 mod lock;
+mod mend;
 mod moved;
 mod notices;
 mod nowhere;
@@ -31,9 +32,11 @@ mod places;
 mod present;
 mod random;
 mod saving;
+mod section;
 mod share;
 mod shell;
 mod speaking;
+mod starter;
 mod state;
 mod steps;
 mod today;
@@ -50,7 +53,8 @@ pub use later::{Load, PARTS, Parts};
 /// Mounts the app on the page's body; `load` fetches what is not in the first load.
 pub fn mount(load: Load) {
     language::begin();
-    mount_to_body(move || view! { <App load /> });
+    // In a task of its own: the browser can paint and answer between the two.
+    set_timeout(move || mount_to_body(move || view! { <App load /> }), std::time::Duration::ZERO);
 }
 
 #[component]
