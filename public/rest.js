@@ -5,6 +5,7 @@ const FORMS = [
   { day: "numeric", month: "short", year: "numeric" },
   { day: "numeric", month: "short" },
   { hour: "numeric", minute: "2-digit" },
+  { month: "long" },
 ];
 
 Object.assign(globalThis.brimwrightIntl, {

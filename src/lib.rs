@@ -46,7 +46,7 @@
 //!     stage: Stage::Pressed,
 //!     amount: ounces,
 //!     scaling: Scaling::InProportion,
-//!     ice: None,
+//!     ice: None, in_glass: false,
 //! };
 //! let new = Drink::new(DrinkId::from_random(5), "Straight celery".into(), DrinkKind::Pressed, ounces);
 //! let drink = Drink { lines: vec![line], ..new };

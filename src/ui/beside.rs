@@ -20,6 +20,8 @@ use crate::words;
 
 /// How long after the last save the file on the device is written.
 const SOON: Duration = Duration::from_secs(2);
+/// How often a page that stays open looks what month it is.
+const HOUR: Duration = Duration::from_secs(3600);
 
 /// A quiet line where a copy is due or the file on the device needs a word; and the writing of
 /// that file after saves.
@@ -38,6 +40,7 @@ pub fn beside() -> AnyView {
             write_soon(library, state, turn);
         }
     });
+    follow_the_month(state);
     let line = Memo::new(move |_| line(library, state, lock));
     live(move || match line.get() {
         Line::None => ().into_any(),
@@ -81,6 +84,18 @@ pub fn beside() -> AnyView {
         }
         .into_any(),
     })
+}
+
+/// Keeps the yields of the month in force: a page may stay open over midnight, and is looked at again later.
+fn follow_the_month(state: AppState) {
+    let looking = window_event_listener_untyped("visibilitychange", move |_| state.follow_the_month());
+    let ticking = set_interval_with_handle(move || state.follow_the_month(), HOUR).ok();
+    on_cleanup(move || {
+        looking.remove();
+        if let Some(ticking) = ticking {
+            ticking.clear();
+        }
+    });
 }
 
 /// What the quiet line says.

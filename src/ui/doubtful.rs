@@ -51,8 +51,13 @@ fn open(id: BookId, book: &Book, history: &History, here: Route) -> Vec<(String,
         let Some(route) = Route::of_record(key) else { continue };
         let goods = matches!(key, Key::Ingredient(_) | Key::Packaging(_));
         let quick = here == Route::Buying && goods && field.ends_with("/price");
+        let first = match here {
+            Route::Shop => key == Key::Settings,
+            Route::FirstPrice(first) => matches!(key, Key::Ingredient(_)) || key == Key::Drink(first.drink),
+            _ => false,
+        };
         let stands = question.steps.iter().all(|id| history.is_done(id));
-        if route != here && !quick && stands {
+        if route != here && !quick && !first && stands {
             open.push((called(&question, key, book, history), route));
         }
     }

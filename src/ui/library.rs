@@ -28,8 +28,10 @@ use crate::store::{Backing, Fault, IndexedDb, Listed, Saving, Shelf, cache_note,
 
 pub use core::{Leaving, Phase, Way};
 
-/// Where the demo book lies, beside the app.
-const DEMO: &str = "./books/marrowgate-juice-hall.json";
+/// The demo books, each by where it lies beside the app.
+pub const DEMO: &str = "./books/marrowgate-juice-hall.json";
+/// One in euros, with tax inside the prices and deposits on bottles.
+pub const SECOND_DEMO: &str = "./books/kastanje-saftbar.json";
 
 /// How long the books may take to answer, in milliseconds, before it is said that they do not.
 const LONG: u64 = 5000;
@@ -172,11 +174,11 @@ impl Library {
         self.with(Core::start_empty);
     }
 
-    /// Opens the demo book: the one on the shelf, or a new one from its file.
-    pub fn open_demo(self) {
+    /// Opens a demo book: the one on the shelf, or a new one from its file.
+    pub fn open_demo(self, file: &'static str) {
         let later = Later::here();
         spawn_local(async move {
-            let demo = fetch_demo(later).await;
+            let demo = fetch_demo(later, file).await;
             self.with(|core| core.open_demo(demo));
         });
     }
@@ -351,8 +353,9 @@ impl Device for Browser {
         self.library.with(|core| self.library.show(core));
     }
 
-    fn go_to_start(&self) {
-        go(Route::Drinks);
+    fn go_to_start(&self, book: &Book) {
+        let is_empty = book.drinks().next().is_none() && book.ingredients().next().is_none();
+        go(if is_empty { Route::Shop } else { Route::Drinks });
     }
 
     fn update(&self) {
@@ -360,10 +363,10 @@ impl Device for Browser {
     }
 }
 
-/// Reads the demo book by the same importer as any file, which comes with the second part.
-async fn fetch_demo(later: Later) -> Result<Book, String> {
+/// Reads a demo book by the same importer as any file, which comes with the second part.
+async fn fetch_demo(later: Later, file: &str) -> Result<Book, String> {
     let lost = |_| say!(first::sample_book_missing).to_string();
-    let response = JsFuture::from(window().fetch_with_str(DEMO)).await.map_err(lost)?;
+    let response = JsFuture::from(window().fetch_with_str(file)).await.map_err(lost)?;
     let text = response.unchecked_into::<web_sys::Response>().text().map_err(lost)?;
     let text = JsFuture::from(text).await.map_err(lost)?.as_string().unwrap_or_default();
     let parts = later.arrived().await.ok_or_else(|| lost(JsValue::NULL))?;

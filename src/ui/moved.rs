@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::live::{live, press, rows, text, when};
+use super::live::{flag, live, press, rows, text, when};
 use super::parts::Mark;
 use super::state::AppState;
 use crate::app::history::Reach;
@@ -90,8 +90,12 @@ pub fn Moved(
         Key::Offer(id) => view! { <MovedRow id change /> }.into_any(),
         _ => ().into_any(),
     };
+    let fell = flag(move || {
+        let any = |change: &LastChange| change.moves.iter().any(OfferChange::fell);
+        change.with(|change| change.as_ref().is_some_and(any))
+    });
     view! {
-        <div class="moved">
+        <div class="moved" class:moved-fell=fell>
             <p class="moved-summary" role="status">
                 {sentence}
             </p>
@@ -195,9 +199,16 @@ fn figures(state: AppState, moved: &OfferChange) -> AnyView {
     let shown = |snapshot: Option<Snapshot>, figure: Shown| {
         snapshot.and_then(|snapshot| figure(state, &snapshot)).unwrap_or_else(|| say!(common::none).to_string())
     };
+    // On the terms of the margin beside it; the full cost where that alone moved.
+    let covered = |snapshot: Option<Snapshot>| snapshot.and_then(|snapshot| snapshot.covered);
+    let cost: (&str, Shown) = if covered(moved.before) == covered(moved.after) {
+        (say!(common::full_cost), |state, snapshot| snapshot.cost.map(|money| state.money(money)))
+    } else {
+        (say!(common::cost), |state, snapshot| snapshot.covered.map(|money| state.money(money)))
+    };
     let kinds: [(&str, Shown); 3] = [
-        (say!(common::cost), |state, snapshot| snapshot.cost.map(|money| state.money(money))),
-        (say!(common::margin), |state, snapshot| snapshot.margin.map(|share| state.percent(share))),
+        cost,
+        (say!(common::margin), |state, snapshot| Some(state.margin(snapshot.margin?, snapshot.target?))),
         (say!(common::suggested_price), |state, snapshot| snapshot.suggested.map(|money| state.money(money))),
     ];
     let pair = |(name, figure)| before_and_after(name, shown(moved.before, figure), shown(moved.after, figure));

@@ -9,6 +9,7 @@ use super::fields::Draft;
 use super::how::opens;
 use super::kept;
 use super::live::{live, press, text};
+use super::section;
 use super::state::AppState;
 use crate::app::route::Route;
 use crate::book::Key;
@@ -116,9 +117,13 @@ pub fn Section(
     /// What is in it.
     children: Children,
 ) -> impl IntoView {
+    let part = NodeRef::new();
+    if section::is_wanted(heading) {
+        section::show(part);
+    }
     view! {
         <section class="section">
-            <h2>{heading}</h2>
+            <h2 node_ref=part tabindex="-1">{heading}</h2>
             {about.map(|about| view! { <p class="about">{about}</p> })}
             {children()}
         </section>
@@ -140,14 +145,19 @@ pub fn Fold(
     /// What is in it.
     children: Children,
 ) -> impl IntoView {
-    let open = kept::flag(name, open.get_untracked());
+    let wanted = section::is_wanted(name);
+    let open = kept::flag(name, wanted || open.get_untracked());
+    let part = NodeRef::new();
+    if wanted {
+        section::show(part);
+    }
     view! {
         <details
             class="fold"
             open=open.get_untracked()
             on:toggle=move |event| open.set(event_target::<web_sys::Element>(&event).has_attribute("open"))
         >
-            <summary>
+            <summary node_ref=part>
                 <h2>{name}</h2>
                 <span class="fold-figure">{figure}</span>
             </summary>

@@ -7,7 +7,7 @@ use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen_futures::JsFuture;
 
 use super::language::{Reader, keep, kept, language, speak_to, table};
-use super::locale::{number_style, said};
+use super::locale::{number_style, said, said_to_crew};
 use crate::foundation::measure::Currency;
 use crate::store::first_paint;
 use crate::words::texts::keys::LANGUAGES;
@@ -38,7 +38,11 @@ pub fn add_rest() -> Pin<Box<dyn Future<Output = bool>>> {
 }
 
 fn speaks(reader: Reader, tag: &str, texts: Table, plural: Plural) {
-    keep(reader, tag, Voice { texts, numbers: number_style(Currency::USD), when: said, plural });
+    let when = match reader {
+        Reader::Owner => said,
+        Reader::Crew => said_to_crew,
+    };
+    keep(reader, tag, Voice { texts, numbers: number_style(Currency::USD), when, plural });
 }
 
 async fn with(to: Table, language: &str, part: Part, fetched: Promise) -> Option<Table> {

@@ -1,12 +1,17 @@
 //! The clock on the wall: the engine never asks for it.
 
-use crate::foundation::measure::Date;
+use crate::foundation::measure::{Date, Month};
 use crate::words;
 
 /// Today, where the person is. The first day that can be written where the clock is beyond all
 /// days.
 pub fn today() -> Date {
     day_of(&js_sys::Date::new_0())
+}
+
+/// The month that it is where the person is.
+pub fn this_month() -> Option<Month> {
+    Month::from_number(today().parts().1)
 }
 
 fn day_of(date: &js_sys::Date) -> Date {

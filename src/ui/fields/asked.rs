@@ -116,6 +116,11 @@ impl Asked {
         kind.two_meanings(was, text, &read, speaker.style())
     }
 
+    /// The question about a text with these two meanings.
+    pub fn says_two(&self, text: &str, two: &[String; 2]) -> String {
+        words::two_meanings(self.asks.kind, text, two)
+    }
+
     /// Something that can be read was typed in this session, or what stood before it is in force
     /// again.
     pub fn note(&self, session: Session) {

@@ -358,7 +358,8 @@ impl Addition {
         })
     }
 
-    fn until_there(&self, view: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
+    /// What shows until it is in the book.
+    pub fn until_there(&self, view: impl Fn() -> AnyView + Send + Sync + 'static) -> AnyView {
         let there = self.there;
         when(move || !there.get(), view)
     }

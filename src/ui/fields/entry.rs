@@ -17,7 +17,6 @@ use crate::foundation::measure::both_readings;
 use crate::ui::address;
 use crate::ui::live::{flag, text};
 use crate::ui::state::AppState;
-use crate::words;
 
 /// A field. Each text that can be read is in force at once, all of one visit to the field being
 /// one step to undo; a text that cannot is kept and explained, and the value from before the
@@ -110,8 +109,8 @@ pub fn Entry(
         let full = picked.or_else(|| typing.as_ref().map(|picker| picker.with_unit(&text)));
         let with_unit = |text: &str| typing.as_ref().map_or_else(|| text.to_string(), |picker| picker.with_unit(text));
         let two = asking.as_ref().and_then(|asked| asked.two_meanings(&text, &with_unit));
-        let outcome = match &two {
-            Some(two) => Err(words::two_meanings(&text, two)),
+        let outcome = match asking.as_ref().zip(two.as_ref()) {
+            Some((asked, two)) => Err(asked.says_two(&text, two)),
             None => commit(full.as_ref().unwrap_or(&text), session.get_value()),
         };
         if outcome.is_err() {

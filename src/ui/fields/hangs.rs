@@ -53,6 +53,11 @@ impl Hangs {
         self.unread.with(|unread| !unread.is_empty())
     }
 
+    /// The label of a field that cannot be read, following it.
+    pub fn unread_label(self) -> Option<String> {
+        self.unread.with(|unread| unread.first().map(|(_, label)| label.clone()))
+    }
+
     /// What stands in place of an answer. Returns an empty text while all can be read.
     pub fn sentence(self) -> String {
         self.unread

@@ -23,7 +23,7 @@ mod tick;
 mod units;
 
 pub use ask::{Ask, asked_number, asked_price};
-pub use asked::asks;
+pub use asked::{Asks, asks};
 pub use choice::{Choice, Choose};
 pub use commit::{
     Commit, Take, amount, count, length, loose_amount, loose_length, money, optional_amount, optional_count,

@@ -4,6 +4,7 @@ mod book;
 mod buying;
 mod counter;
 mod drinks;
+mod setup;
 mod sheets;
 mod sizes;
 mod users;
@@ -40,6 +41,8 @@ pub fn screen(route: Route) -> AnyView {
 fn screen_alone(route: Route) -> AnyView {
     match route {
         Route::Drinks => drinks::List().into_any(),
+        Route::Shop => setup::Shop().into_any(),
+        Route::FirstPrice(first) => setup::first_price(first),
         Route::Drink(id) => view! { <drinks::DrinkPage id /> }.into_any(),
         Route::Offer(id) => view! { <drinks::OfferPage id /> }.into_any(),
         Route::Packaged(id) => view! { <drinks::PackagedPage id /> }.into_any(),
@@ -50,6 +53,7 @@ fn screen_alone(route: Route) -> AnyView {
         Route::PackagingSet(id) => view! { <buying::PackagingSetPage id /> }.into_any(),
         Route::PriceWatch => buying::PriceWatch().into_any(),
         Route::BuyingList => buying::BuyingListPage().into_any(),
+        Route::FiguresToCheck => buying::FiguresToCheck().into_any(),
         Route::YieldLog(id) => view! { <buying::YieldLog id /> }.into_any(),
         Route::Containers => buying::Containers().into_any(),
         Route::Container(id) => view! { <buying::ContainerPage id /> }.into_any(),
@@ -67,6 +71,7 @@ fn screen_alone(route: Route) -> AnyView {
         Route::Scenario(id) => view! { <sizes::ScenarioPage id /> }.into_any(),
         Route::Counter => counter::Choose().into_any(),
         Route::Card(id) => view! { <counter::Card id /> }.into_any(),
+        Route::BatchCard(of) => view! { <counter::Card id=of.offer of_batch=Some(of.day) /> }.into_any(),
         Route::Batches => counter::Batches().into_any(),
         Route::Batch(day) => view! { <counter::BatchPage day /> }.into_any(),
         Route::OnHand => counter::OnHand().into_any(),

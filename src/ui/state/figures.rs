@@ -49,6 +49,11 @@ impl AppState {
         self.speaker.get().percent(share)
     }
 
+    /// A margin beside its target: to 0.1 %, or finer where that would hide that it falls short.
+    pub fn margin(self, margin: Share, target: Share) -> String {
+        self.speaker.get().percent_beside(margin, Some(target))
+    }
+
     /// A number of percent, all digits: "12.5%".
     pub fn percentage(self, number: Exact) -> String {
         self.speaker.get().percentage(number, 0)

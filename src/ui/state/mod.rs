@@ -10,6 +10,7 @@ mod steps;
 use leptos::prelude::*;
 
 use super::locale;
+use super::today::this_month;
 use crate::app::history::{History, Session, Walk};
 use crate::app::last_change::LastChange;
 use crate::app::unfinished::Unfinished;
@@ -52,8 +53,9 @@ pub struct Said {
 pub type Keep = Box<dyn Fn(&str, &Book, &Applied, Vec<Slip>, Durability)>;
 
 impl AppState {
-    /// Shows `book`. Nothing saves what edits touch before [`AppState::keep_by`] says how.
-    pub fn new(book: Book, history: History) -> AppState {
+    /// Shows `book` as of this month. Nothing saves what edits touch before [`AppState::keep_by`] says how.
+    pub fn new(mut book: Book, history: History) -> AppState {
+        book.set_month(this_month());
         let ledger = Ledger::of(&book);
         let book = RwSignal::new(book);
         let spoken_in = Memo::new(move |_| book.with(|book| (book.settings().currency, book.settings().units)));
@@ -83,6 +85,16 @@ impl AppState {
     /// The state of the screens above.
     pub fn here() -> AppState {
         expect_context::<AppState>()
+    }
+
+    /// Puts the yields of this month in force, and computes everything anew where the month is another one.
+    pub fn follow_the_month(self) {
+        let month = this_month();
+        if self.book.with_untracked(Book::month) == month {
+            return;
+        }
+        self.book.update(|book| book.set_month(month));
+        self.book.with_untracked(|book| self.ledger.set(Ledger::of(book)));
     }
 
     /// A new typing session.
