@@ -153,6 +153,7 @@ fn settings() -> Settings {
         payment_fee: PaymentFee {
             share: Share::from_fraction(Exact::new(29, 3)),
             fixed: Money::from_major(Exact::new(10, 2)),
+            ..PaymentFee::default()
         },
         wage: Money::from_major(Exact::new(1850, 2)),
         overhead: Money::from_major(Exact::new(35, 2)),
@@ -177,22 +178,13 @@ fn ingredient(id: u64, numbers: &mut Numbers) -> Ingredient {
     });
     let packs = packs.collect();
     Ingredient {
-        id: IngredientId::from_random(id),
-        name: format!("Ingredient {id}"),
         trim_yield: Share::from_fraction(numbers.hundredths(60, 101)),
         press_yield: Some(Share::from_fraction(numbers.hundredths(40, 81))),
-        soak_yield: None,
         density: Some(Density::from_grams_per_millilitre(Exact::new(numbers.between(900, 1100), 3))),
         juice_density: Some(Density::from_grams_per_millilitre(Exact::new(numbers.between(1010, 1070), 3))),
         piece_weight: Some(Mass::from_grams(Exact::new(numbers.between(40, 400), 0))),
-        allergens: None,
         packs,
-        on_hand: None,
-        weighings: Vec::new(),
-        produce: None,
-        nuts: String::new(),
-        parts: None,
-        sold_as: String::new(),
+        ..Ingredient::named(IngredientId::from_random(id), &format!("Ingredient {id}"))
     }
 }
 
@@ -220,13 +212,14 @@ fn packaging(id: u64, part: PackagingPart, numbers: &mut Numbers) -> Packaging {
 fn container(id: u64, ounces: i64) -> Container {
     let used = |id| PackagingUse { packaging: PackagingId::from_random(id), count: Exact::ONE };
     Container {
-        id: ContainerId::from_random(id),
-        name: format!("{ounces} fl oz"),
-        brimful: Brimful::Weighed(Amount::new(Exact::new(ounces + 1, 0), Unit::UsFluidOunce)),
         declared: Some(Amount::new(Exact::new(ounces, 0), Unit::UsFluidOunce)),
         headspace: Headspace::Share(Share::from_fraction(Exact::new(3, 2))),
         set: vec![used(2 * id - 1), used(2 * id)],
-        shared: Vec::new(),
+        ..Container::new(
+            ContainerId::from_random(id),
+            format!("{ounces} fl oz"),
+            Brimful::Weighed(Amount::new(Exact::new(ounces + 1, 0), Unit::UsFluidOunce)),
+        )
     }
 }
 
@@ -243,6 +236,7 @@ fn drink(id: u64, ingredients: u64, numbers: &mut Numbers) -> Drink {
             per_litre: Time::from_seconds(Exact::new(numbers.between(0, 90), 0)),
             per_batch: Time::from_seconds(Exact::new(numbers.between(0, 600), 0)),
             batch: Exact::new(numbers.between(1, 12), 0),
+            batch_volume: None,
         },
         ..Drink::new(DrinkId::from_random(id), format!("Drink {id}"), kind, reference)
     }
@@ -264,5 +258,6 @@ fn line(id: u64, ingredients: u64, numbers: &mut Numbers) -> Line {
         amount: Amount::new(amount, unit),
         scaling: if fixed { Scaling::Fixed } else { Scaling::InProportion },
         ice: None,
+        in_glass: false,
     }
 }

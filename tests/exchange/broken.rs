@@ -64,15 +64,15 @@ fn half_a_file_is_cut_short() {
 
 #[test]
 fn the_version_decides() {
-    assert_eq!(error(demo_with("\"version\": 3", "\"version\": 4")), BookFileError::Newer { version: 4 });
+    assert_eq!(error(demo_with("\"version\": 4", "\"version\": 5")), BookFileError::Newer { version: 5 });
     // What a newer version holds is not judged by this one.
     let newer = r#"{"version": 18446744073709551615, "format": "brimwright-book", "more": [1]}"#;
     assert_eq!(error(newer), BookFileError::Newer { version: u64::MAX });
     for version in ["0", "-1", "1.5", "\"1\"", "null", "[1]"] {
-        let text = demo_with("\"version\": 3", &format!("\"version\": {version}"));
+        let text = demo_with("\"version\": 4", &format!("\"version\": {version}"));
         assert_eq!(error(text), BookFileError::NoVersion, "{version}");
     }
-    assert_eq!(error(demo_with("  \"version\": 3,\n", "")), BookFileError::NoVersion);
+    assert_eq!(error(demo_with("  \"version\": 4,\n", "")), BookFileError::NoVersion);
 }
 
 #[test]
@@ -89,7 +89,7 @@ fn fields_are_those_of_the_format() {
     let place = at(&text, "\"trim-yield\": \"0.8\"", "ingredients[0]");
     assert_eq!(error(&text), value(place, Fault::RepeatedField("trim-yield".to_string())));
 
-    let text = demo_with("\"version\": 3,", "\"version\": 3, \"version\": 1,");
+    let text = demo_with("\"version\": 4,", "\"version\": 4, \"version\": 1,");
     let place = at(&text, "\"version\": 1,\n", "");
     assert_eq!(error(&text), value(place, Fault::RepeatedField("version".to_string())));
 

@@ -51,7 +51,7 @@ fn what_it_usually_sells_is_known_of_every_priced_offer() {
 
 /// What one contributed: from the change on as it does now, before it as at 25 cents less.
 #[test]
-fn its_weeks_are_those_of_the_blended_drinks_before_and_since_a_change() {
+fn its_weeks_are_those_of_every_priced_size_before_and_since_a_change_of_blended_ones() {
     let now = demo();
     let mut before = demo();
     let blended = |book: &Book, drink| book.belongs(drink, Scope::Kind(DrinkKind::Blended));
@@ -67,14 +67,28 @@ fn its_weeks_are_those_of_the_blended_drinks_before_and_since_a_change() {
     let ledgers = [Ledger::of(&before), Ledger::of(&now)];
     for week in now.weeks() {
         let offers: Vec<OfferId> = week.sold.iter().map(Sold::offer).collect();
-        let expected = now.offers().map(Offer::id).filter(|offer| blended(&now, offer.drink));
-        assert_eq!(offers, expected.collect::<Vec<_>>());
+        let priced = |offer: &&Offer| offer.price.is_some();
+        assert_eq!(offers, now.offers().filter(priced).map(Offer::id).collect::<Vec<_>>());
         let ledger = &ledgers[usize::from(week.monday >= trial.start)];
         for sold in &week.sold {
             let priced = ledger.get(sold.offer()).unwrap().as_ref().unwrap();
             let contribution = priced.asked.unwrap().contribution.major().rounded(8);
             assert_eq!(sold.contribution.major(), contribution, "{} {}", week.monday, sold.offer());
         }
+    }
+}
+
+/// A usual week of a drink whose price did not change is what its eight weeks were on average; they differ.
+#[test]
+fn its_usual_weeks_of_all_but_blended_drinks_are_the_average_of_those_written_down() {
+    let book = demo();
+    let blended = |offer: &Offer| book.belongs(offer.drink, Scope::Kind(DrinkKind::Blended));
+    for offer in book.offers().filter(|offer| offer.price.is_some() && !blended(offer)) {
+        let sold = book.weeks().flat_map(|week| &week.sold).filter(|sold| sold.offer() == offer.id());
+        let units: Vec<Exact> = sold.map(|sold| sold.units).collect();
+        let sum = units.iter().fold(Exact::ZERO, |sum, units| sum.plus(*units).unwrap());
+        assert_eq!(Some(sum.over(Exact::from(8)).unwrap()), offer.weekly, "{:?}", offer.id());
+        assert!(units.iter().collect::<BTreeSet<_>>().len() >= 3, "{units:?}");
     }
 }
 

@@ -67,8 +67,9 @@ fn recipes_follow_the_size_in_every_way() {
     assert_eq!(airs, BTreeSet::from(["0.1", "0.12", "0.15"].map(share)));
 }
 
+/// Labels are bought by four thousand; for less money five thousand could be had: 4 * 58 against 5 * 44.
 #[test]
-fn two_packagings_are_cheaper_by_the_number() {
+fn three_packagings_are_cheaper_by_the_number() {
     let book = demo();
     let packs = book.packagings().flat_map(|packaging| packaging.packs.iter().map(|pack| (&packaging.name, pack)));
     let tiered: BTreeMap<_, _> =
@@ -76,7 +77,11 @@ fn two_packagings_are_cheaper_by_the_number() {
     let now: Vec<_> = tiered.values().map(|pack| (pack.at_a_time, pack.price, pack.price_now())).collect();
     let money = crate::support::money;
     let bottle = (exact("4"), money("37.5"), money("37.5"));
-    assert_eq!(now, [bottle, (exact("3"), money("99"), money("94.5"))]);
+    let label = (exact("4"), money("58"), money("58"));
+    assert_eq!(now, [bottle, (exact("3"), money("99"), money("94.5")), label]);
+    let (_, label) = tiered.last_key_value().unwrap();
+    let paid = |packs: &str| label.price_at(exact(packs)).times(exact(packs)).unwrap();
+    assert_eq!([paid("4"), paid("5")], [money("232"), money("220")]);
 }
 
 /// Source: Regulation (EU) No 1169/2011, Annex II (celery, milk, soybeans, peanuts, nuts, cereals

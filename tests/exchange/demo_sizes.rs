@@ -65,9 +65,9 @@ fn the_menu_begins_with_the_cups() {
     let cups = [7, 8, 9].map(container_id);
     assert_eq!(side.sizes.iter().map(|row| row.container).collect::<Vec<_>>(), cups);
     assert_eq!((side.drinks.len(), side.weights), (6, Weights::Equal));
-    // 5.50 + 5.25 + 5.50 + 5.50 + 3.75 + 3.50; 6.95 + 6.50 + 6.95 + 6.95 + 4.75 + 4.25; 8.25 + 8.25
-    // + 9.25 + 8.75 + 5.95 + 5.25.
-    for (row, sum) in side.sizes.iter().zip(["29", "36.35", "45.7"]) {
+    // 5.50 + 5.25 + 5.50 + 5.50 + 3.75 + 3.50; 6.95 + 6.50 + 6.95 + 6.95 + 4.75 + 4.25; 8.50 + 8.25
+    // + 9.50 + 8.75 + 5.95 + 5.25.
+    for (row, sum) in side.sizes.iter().zip(["29", "36.35", "46.2"]) {
         let mean = exact(sum).over(Exact::from(6)).unwrap().rounded(12);
         assert_eq!(row.sold.unwrap().price.major(), mean);
     }

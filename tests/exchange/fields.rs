@@ -1,5 +1,4 @@
-//! The fields that versions 2 and 3 add: each spoilt in turn, and files of earlier versions read as
-//! they are.
+//! The fields that versions 2 and 3 add: each spoilt in turn.
 
 use std::sync::LazyLock;
 
@@ -17,22 +16,16 @@ use crate::support::{
     amount, container_id, day, drink_id, exact, ingredient_id, length, money, offer_id, packaging_id, share,
 };
 
-/// A small file of version 1.
-const VERSION_1: &str = include_str!("data/version-1.json");
-
-/// A small file of version 2, with every field that it adds.
-const VERSION_2: &str = include_str!("data/version-2.json");
-
-/// A small file with every field that versions 2 and 3 add, each value on a line of its own.
-pub static EVERY: LazyLock<String> = LazyLock::new(|| indented(include_str!("data/version-3.json")));
+/// A small file with every field that versions 2 to 4 add, each value on a line of its own.
+pub static EVERY: LazyLock<String> = LazyLock::new(|| indented(include_str!("data/version-4.json")));
 
 /// That file with the first `old` replaced by `new`.
-fn with(old: &str, new: &str) -> String {
+pub fn with(old: &str, new: &str) -> String {
     assert!(EVERY.contains(old), "{old:?}");
     EVERY.replacen(old, new, 1)
 }
 
-fn error(text: &str) -> BookFileError {
+pub fn error(text: &str) -> BookFileError {
     read(text).err().unwrap_or_else(|| panic!("the reader takes {text}"))
 }
 
@@ -71,7 +64,10 @@ fn every_field_is_read_and_written_again() {
     let scalings: Vec<_> = drink.lines.iter().map(|line| line.scaling).collect();
     assert_eq!(scalings, [Scaling::Stepped(amount("0.5 oz")), Scaling::TopUp, Scaling::Fixed]);
     let ices: Vec<_> = drink.lines.iter().map(|line| line.ice).collect();
-    assert_eq!(ices, [None, None, Some(Ice { place: IcePlace::Floating, packing: share("0.55") })]);
+    assert_eq!(
+        ices,
+        [None, None, Some(Ice { packing: share("0.55"), melted: share("0.35"), place: IcePlace::Floating })]
+    );
 
     let offer = book.offer(offer_id(1, 2)).unwrap();
     assert_eq!((offer.weekly, offer.service), (Some(exact("120")), Some(Service::PackagedAhead)));
@@ -385,7 +381,7 @@ fn what_the_book_refuses_is_named() {
         ("\"0.5 oz\"", "\"0 oz\"", "drink:1", Step, Problem::NotPositive),
         ("\"0.5 oz\"", "\"0.5 ea\"", "drink:1", Step, Problem::AnotherKind),
         ("\"0.5 oz\"", "\"0.5 fl oz\"", "drink:1", Step, Problem::AnotherKind),
-        ("\"fixed\"", "\"top-up\"", "drink:1", Field::TopUp, Problem::MoreThanOne),
+        ("\"scaling\": \"fixed\"", "\"scaling\": \"top-up\"", "drink:1", Field::TopUp, Problem::MoreThanOne),
         ("\"0.55\"", "\"0\"", "drink:1", Packing, Problem::NotAPacking),
         ("\"0.55\"", "\"1.1\"", "drink:1", Packing, Problem::NotAPacking),
         ("\"0.12\"", "\"-0.12\"", "drink:1", Air, Problem::Negative),
@@ -528,7 +524,7 @@ fn what_is_needed_must_be_there() {
 #[test]
 fn what_may_be_left_out() {
     let left_out = [
-        "            \"place\": \"floating\",\n            \"packing\": \"0.55\"\n",
+        "            \"packing\": \"0.55\",\n",
         ",\n      \"air\": \"0.12\"",
         ",\n          \"at-a-time\": \"6\"",
         "        \"allowed\": \"0.5 fl oz\",\n",
@@ -542,7 +538,6 @@ fn what_may_be_left_out() {
         "      \"set\": [],\n      \"shared\": []",
     ];
     let instead = |old: &str| match old {
-        old if old == left_out[0] => "            \"place\": \"floating\"\n",
         old if old.contains("\"set\"") => "      \"set\": []",
         _ => "",
     };
@@ -554,35 +549,6 @@ fn what_may_be_left_out() {
     let book = read(with(left_out[0], instead(left_out[0]))).unwrap();
     let ice = book.drink(drink_id(1)).unwrap().lines[2].ice.unwrap();
     assert_eq!(ice.packing, share("0.6"));
-}
-
-/// Version 1 has none of it, and is a file of version 3 by another number.
-#[test]
-fn version_1_is_read_as_it_is() {
-    let book = read(VERSION_1).unwrap();
-    assert_eq!((book.ingredients().count(), book.packaging_sets().count(), book.offers().count()), (2, 0, 2));
-    assert_eq!(book.ingredient(ingredient_id(1)).unwrap().allergens, None);
-    assert_eq!(book.container(container_id(1)).unwrap().brimful, Brimful::Weighed(amount("16.7 fl oz")));
-    let second = VERSION_1.replace("\"version\": 1", "\"version\": 3");
-    assert!(!schema::takes(VERSION_1) && schema::takes(&second));
-    assert_eq!(read(&second), Ok(book.clone()));
-    let written = second.replace("],\n\"containers\"", "],\n\"packaging-sets\": [],\n\"containers\"").replace(
-        "]\n}\n",
-        "],\n\"weeks\": [],\n\"seen-prices\": [],\n\"trials\": [],\n\"scenarios\": [],\n\"batches\": []\n}\n",
-    );
-    assert_eq!(write(&book), written);
-}
-
-/// Version 2 has what is sold and asked, and nothing of what is made and bought.
-#[test]
-fn version_2_is_read_as_it_is() {
-    let book = read(VERSION_2).unwrap();
-    assert_eq!((book.weeks().count(), book.scenarios().count()), (1, 1));
-    assert_eq!((book.batches().count(), book.buying_list()), (0, None));
-    assert_eq!(book.settings().price_days, None);
-    let third = VERSION_2.replace("\"version\": 2", "\"version\": 3");
-    assert!(!schema::takes(VERSION_2) && schema::takes(&third));
-    assert_eq!(read(&third), Ok(book));
 }
 
 /// No field of the schema is without a value in the files that are spoilt here.

@@ -1,5 +1,6 @@
 //! Tests: books leaving and coming in.
 
+mod believable;
 mod broken;
 #[path = "../property/cases.rs"]
 mod cases;
@@ -9,9 +10,12 @@ mod demo_sizes;
 mod fields;
 mod hostile;
 mod offers_csv;
+mod older_versions;
 mod pieces;
 mod preview;
 mod schema;
+mod second_demo;
+mod varying_costs;
 
 #[path = "../support/mod.rs"]
 mod support;

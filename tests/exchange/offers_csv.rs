@@ -63,15 +63,33 @@ fn csv(book: &Book) -> String {
 fn rows_are_exact_to_the_byte() {
     let expected = concat!(
         "\u{feff}Drink,Container,Fill (mL),Ingredients (EUR),Packaging (EUR),Labor (EUR),Processing fee (EUR),",
-        "Overhead (EUR),Waste (EUR),Full cost (EUR),Suggested price (EUR),Your price (EUR),Price before tax (EUR),",
-        "VAT or tax (EUR),Card fee and commission (EUR),Profit per drink (EUR),Margin (fraction),",
+        "Overhead (EUR),Waste (EUR),Free drinks (EUR),Full cost (EUR),Suggested price (EUR),Your price (EUR),",
+        "Price before tax (EUR),Average price before tax (EUR),Tax rate (fraction),VAT or tax (EUR),Deposit (EUR),",
+        "Card fee and commission (EUR),Profit per drink (EUR),Margin (fraction),",
         "Target margin (fraction),Drinks sold per week,Status,Reason\r\n",
-        "Other,\"Bottle, 500 mL\",500,,,,,,,,,5,,,,,,,12.5,Needs details,\"There is no pack, yet\"\r\n",
-        "Plain,\"'=1+1 \"\"small\"\"\",250,1,0,0.3,0.25,0.1,0.4125,2.0625,3.75,,,,,,,0.5,,No price yet,\r\n",
-        "Plain,\"Bottle, 500 mL\",500,2,0.2,0.3,0.25,0.1,0.7125,3.5625,7.35,9.6,8,1.6,0.292,4.1455,0.6171875,0.5,,",
-        "On target,\r\n",
+        "Other,\"Bottle, 500 mL\",500,,,,,,,,,,5,,,,,,,,,,12.5,Needs details,\"There is no pack, yet\"\r\n",
+        "Plain,\"'=1+1 \"\"small\"\"\",250,1,0,0.3,0.25,0.1,0.4125,0,2.0625,3.75,,,,0.2,,0,,,,0.5,,No price yet,\r\n",
+        "Plain,\"Bottle, 500 mL\",500,2,0.2,0.3,0.25,0.1,0.7125,0,3.5625,7.35,9.6,8,8,0.2,1.6,0,0.292,4.1455,",
+        "0.6171875,0.5,,On target,\r\n",
     );
     assert_eq!(csv(&read(BOOK).unwrap()), expected);
+}
+
+/// By hand: a tenth off 8.00 is 7.20, with tax 8.64, and with a deposit of 0.50 customers pay 9.14: fees of 0.1828
+/// and 0.10. Of every five drinks handed out one is free: a quarter of the 3.4375 that goods and labor cost with
+/// waste, 0.859375, and 0.765625 on the goods. Overhead is per drink sold. The price: 3.828125 / 0.5 / 0.9 * 1.2.
+#[test]
+fn what_varies_has_its_columns() {
+    let varied = BOOK
+        .replace("\"version\": 1", "\"version\": 4")
+        .replace(
+            "\"wage\"",
+            "\"overhead-per\": \"drink-sold\", \"reductions\": {\"discounts\": \"0.1\", \"free\": \"0.2\"}, \"wage\"",
+        )
+        .replace("\"name\": \"Bottle, 500 mL\",", "\"name\": \"Bottle, 500 mL\", \"deposit\": \"0.5\",");
+    let text = csv(&read(&varied).unwrap());
+    let row = ",0.1,0.6875,0.859375,4.396875,10.21,9.6,8,7.2,0.2,1.6,0.5,0.2828,2.520325,0.468315972222,0.5,,Below";
+    assert!(text.contains(row), "{text}");
 }
 
 /// By hand: fees of 60% leave 1 - 0.6 * 1.2 = 0.28 of a price at the most, less than a half.
@@ -118,7 +136,7 @@ fn a_loss_is_a_plain_negative_number() {
     let cheap = BOOK.replace("\"price\": \"9.6\"", "\"price\": \"1.2\"");
     let text = csv(&read(cheap).unwrap());
     // Price without tax 1; fees 0.024 + 0.1; 1 - 0.124 - 3.5625, and 1 - 3.0625 over 1.
-    assert!(text.contains(",7.35,1.2,1,0.2,0.124,-2.6865,-2.0625,0.5,,Below target,\r\n"), "{text}");
+    assert!(text.contains(",7.35,1.2,1,1,0.2,0.2,0,0.124,-2.6865,-2.0625,0.5,,Below target,\r\n"), "{text}");
 }
 
 #[test]

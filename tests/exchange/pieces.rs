@@ -42,7 +42,7 @@ fn pieces_of_any_size_find_the_same_error() {
         demo_with("\"kind\": \"blended\"", "\"kind\": \"stirred\""),
         demo_with("\"drinks\": [", "\"beverages\": ["),
         demo_with("\"drinks\": [", "\"drinks\": [,"),
-        demo_with("\"version\": 3", "\"version\": 4"),
+        demo_with("\"version\": 4", "\"version\": 5"),
         demo_with("\"id\": \"2\",\n      \"name\": \"Oranges\"", "\"id\": \"1\",\n      \"name\": \"Oranges\""),
     ];
     for file in files {

@@ -10,7 +10,7 @@ use serde_json::Value;
 use super::{DEMO, FILE, demo_with};
 
 /// The schema of the version that is written.
-pub const SCHEMA: &str = include_str!("../../public/schema/brimwright-book-3.schema.json");
+pub const SCHEMA: &str = include_str!("../../public/schema/brimwright-book-4.schema.json");
 
 static VALIDATOR: LazyLock<jsonschema::Validator> = LazyLock::new(|| {
     let schema: Value = serde_json::from_str(SCHEMA).unwrap();
@@ -36,9 +36,9 @@ fn it_takes_the_demo_and_a_new_book() {
 fn it_refuses_what_the_reader_refuses() {
     let broken = [
         ("\"brimwright-book\"", "\"another\""),
-        ("\"version\": 3", "\"version\": 4"),
-        ("\"version\": 3,", ""),
-        ("\"version\": 3", "\"version\": \"3\""),
+        ("\"version\": 4", "\"version\": 5"),
+        ("\"version\": 4,", ""),
+        ("\"version\": 4", "\"version\": \"3\""),
         ("\"offers\": [", "\"offer\": ["),
         ("\"invented\": true", "\"invented\": \"true\""),
         ("\"USD\"", "\"XYZ\""),
@@ -76,7 +76,7 @@ fn it_refuses_what_the_reader_refuses() {
         ("\"stage\": \"pressed\"", "\"stage\": \"baked\""),
         ("\"in-proportion\"", "\"doubled\""),
         ("\"labour\": {", "\"labor\": {"),
-        ("\"batch\": \"50\"", "\"batch\": \"0.5\""),
+        ("\"batch\": \"24\"", "\"batch\": \"0.5\""),
         ("\"price\": \"4.95\"", "\"price\": \"0\""),
     ];
     for (old, new) in broken {
@@ -111,7 +111,7 @@ fn it_takes_what_the_reader_takes() {
         (",\n      \"process-loss\": \"0.03\"", ""),
         ("\n    \"commission\": \"0\",", ""),
         (",\n      \"price\": \"4.95\"", ""),
-        ("\"batch\": \"50\"", "\"batch\": \"1\""),
+        ("\"batch\": \"24\"", "\"batch\": \"1\""),
         ("\"40 lb\"", "\"0.00000001 lb\""),
         ("\"40 lb\"", "\"999999999.99999999 lb\""),
         ("\"volume\": \"0.15 fl oz\"", "\"volume\": \"0 mL\""),

@@ -2,13 +2,14 @@
 //! value does not hold, so that edits are refused.
 
 use brimwright::book::{
-    Accepted, Allergen, Batch, Book, BuyingList, CostBasis, DrinkKind, Edit, FillRule, Filling, Goods, Ingredient, Key,
-    Make, Offer, OnHand, Pack, PaymentFee, Produce, Quoted, Ready, Record, Scenario, ScenarioId, Scope, SeenPrice,
-    SeenPriceId, Service, Settings, Sold, Stage, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week,
-    Weighing,
+    Accepted, Allergen, Basis, Batch, Book, BuyingList, CommissionBase, CostBasis, DrinkKind, Edit, Figure, FillRule,
+    Filling, Goods, Ingredient, Key, KindRate, Make, Offer, OnHand, OverheadPer, Pack, PaymentFee, Produce, Quoted,
+    Ready, Record, Reductions, Scenario, ScenarioId, Scope, Season, SeenPrice, SeenPriceId, Service, Settings, Sold,
+    Stage, Starting, StartingFigure, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week, Weighing,
 };
 use brimwright::foundation::measure::{
-    Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Scale, Share, System, Temperature, Unit, Volume,
+    Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Month, Scale, Share, System, Temperature, Unit,
+    Volume,
 };
 use proptest::collection::vec;
 use proptest::option;
@@ -163,10 +164,55 @@ pub fn complete_ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
                     nuts,
                     parts,
                     sold_as,
+                    season: None,
+                    starting: None,
                 }
             },
         )
+        .prop_flat_map(|whole| {
+            let brought = starting(&whole);
+            (Just(whole), option::weighted(0.4, season()), option::weighted(0.4, brought))
+        })
+        .prop_map(|(whole, season, starting)| Ingredient { season, starting, ..whole })
         .boxed()
+}
+
+/// Yields in another part of the year, which may pass its end.
+fn season() -> impl Strategy<Value = Season> {
+    (select(Month::ALL), select(Month::ALL), a_yield(), a_yield()).prop_map(|(from, to, trim_yield, press)| Season {
+        from,
+        to,
+        trim_yield,
+        press_yield: Some(press),
+    })
+}
+
+/// What was brought of an ingredient: each figure as it is now, or as it was before it was weighed.
+fn starting(of: &Ingredient) -> impl Strategy<Value = Starting> + use<> {
+    let now = of.clone();
+    let figures = subsequence(Figure::ALL.to_vec(), 0..=Figure::ALL.len());
+    ("[a-z]{3,8}", figures, vec((option::of(1..3_000_i64), select(Basis::ALL)), Figure::ALL.len())).prop_map(
+        move |(key, figures, values)| {
+            let brought = |(figure, (weighed, basis)): (Figure, (Option<i64>, Basis))| {
+                let before = weighed.map(|steps| Exact::new(steps, 3));
+                let value = before.or(now.figure(figure)).unwrap_or(Exact::ONE);
+                StartingFigure { figure, value, basis }
+            };
+            Starting { key, figures: figures.into_iter().zip(values).map(brought).collect() }
+        },
+    )
+}
+
+/// A season without a yield for pressing; a figure that was brought twice, or of nothing: both are refused.
+fn oddly(whole: &mut Ingredient, odd: u32) {
+    let figures = whole.starting.iter_mut().map(|starting| &mut starting.figures);
+    match odd {
+        0 => whole.season.iter_mut().for_each(|season| season.press_yield = None),
+        1 => figures.for_each(|figures| figures.extend(figures.first().copied())),
+        2 => figures.flatten().for_each(|brought| brought.value = Exact::ZERO),
+        3 => whole.season.iter_mut().for_each(|season| season.trim_yield = Share::ZERO),
+        _ => {}
+    }
 }
 
 fn ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
@@ -174,9 +220,10 @@ fn ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
     let trim = prop_oneof![20 => a_yield(), 1 => Just(too_much), 1 => Just(Share::ZERO)];
     let lacks = || prop::bool::weighted(0.1);
     let odd_tier = option::weighted(0.05, Just(Tier { from: Exact::ONE, price: Money::ZERO }));
-    let odd = (odd_tier, vec(weighing(), 0..2));
+    let odd = (odd_tier, vec(weighing(), 0..2), 0..30_u32);
     (complete_ingredient(id), name(), trim, lacks(), lacks(), lacks(), odd)
-        .prop_map(|(mut whole, name, trim_yield, no_press, no_density, no_weight, (odd_tier, weighings))| {
+        .prop_map(|(mut whole, name, trim_yield, no_press, no_density, no_weight, (odd_tier, weighings, odd))| {
+            oddly(&mut whole, odd);
             if let Some(pack) = whole.packs.first_mut() {
                 pack.tiers.extend(odd_tier);
             }
@@ -193,18 +240,44 @@ fn ingredient(id: u64) -> impl Strategy<Value = Ingredient> {
         .boxed()
 }
 
+/// What of a book's costs varies: rates by kind, tax on deposits, what commission and overhead go by, and what
+/// brings less than the menu price; half of the books have nothing of the last.
+fn varying_costs() -> impl Strategy<Value = (Vec<KindRate>, bool, CommissionBase, OverheadPer, Reductions)> {
+    let kinds = subsequence(DrinkKind::ALL.to_vec(), 0..=2);
+    let rates = (kinds, share(30), share(30)).prop_map(|(kinds, first, second)| {
+        kinds.into_iter().zip([first, second]).map(|(kind, rate)| KindRate { kind, rate }).collect()
+    });
+    let some = (share(30), share(30), share(40), share(99)).prop_map(|(discounts, free, marked_down, less)| {
+        Reductions { discounts, free, marked_down, marked_down_to: less.rest().unwrap() }
+    });
+    let reductions = prop_oneof![1 => Just(Reductions::default()), 1 => some];
+    (rates, any::<bool>(), select(CommissionBase::ALL), select(OverheadPer::ALL), reductions)
+}
+
 /// Settings in one of three currencies, with endings of that currency.
 pub fn settings() -> impl Strategy<Value = Settings> {
     let currency = select(vec!["USD", "JPY", "KWD"]).prop_map(|code| Currency::from_code(code).unwrap());
     let place = select(vec![TaxPlace::InThePrice, TaxPlace::AddedAtTheTill]);
     let tax = (share(30), place).prop_map(|(rate, place)| Tax { rate, place });
-    let fee = (share(10), money(1)).prop_map(|(share, fixed)| PaymentFee { share, fixed });
+    let drinks = prop_oneof![2 => Just(Exact::ONE), 1 => (11..50_i64).prop_map(|tenths| Exact::new(tenths, 1))];
+    let fee = (share(10), money(1), drinks).prop_map(|(share, fixed, drinks)| PaymentFee { share, fixed, drinks });
     let units = select(vec![System::UsCustomary, System::Metric, System::Imperial]);
     let endings = subsequence(vec![0, 25, 50, 75, 95, 99], 0..=6);
     let shares = (share(20), share(20), share(95));
-    (currency, tax, fee, units, money(40), money(1), shares, select(CostBasis::ALL), endings)
+    (currency, tax, fee, units, money(40), money(1), shares, select(CostBasis::ALL), endings, varying_costs())
         .prop_map(
-            |(currency, tax, payment_fee, units, wage, overhead, (commission, unsold, target), cost_basis, endings)| {
+            |(
+                currency,
+                tax,
+                payment_fee,
+                units,
+                wage,
+                overhead,
+                (commission, unsold, target),
+                cost_basis,
+                endings,
+                (tax_by_kind, deposit_taxed, commission_on, overhead_per, reductions),
+            )| {
                 let ending = |part| Money::from_major(Exact::new(part, if currency.digits() == 0 { 0 } else { 2 }));
                 Settings {
                     currency,
@@ -218,6 +291,11 @@ pub fn settings() -> impl Strategy<Value = Settings> {
                     target,
                     cost_basis,
                     endings: endings.into_iter().map(ending).collect(),
+                    tax_by_kind,
+                    deposit_taxed,
+                    commission_on,
+                    overhead_per,
+                    reductions,
                     ..Settings::new("Generated test bar")
                 }
             },

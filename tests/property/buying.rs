@@ -255,11 +255,12 @@ proptest! {
     }
 
     #[test]
-    fn a_usual_week_is_what_is_sold_and_thrown_away((book, units) in planned(), weeks in 1..9_i64) {
+    fn a_usual_week_is_what_is_sold_handed_out_free_and_thrown_away((book, units) in planned(), weeks in 1..9_i64) {
         let made = makes(&book, &[], Exact::new(weeks, 0)).unwrap();
         let drink = book.drinks().next().unwrap();
         let unsold = drink.unsold.unwrap_or(book.settings().unsold).fraction().to_estimate();
-        let expected = units.to_estimate() * weeks as f64 / (1.0 - unsold);
+        let free = book.settings().reductions.free.fraction().to_estimate();
+        let expected = units.to_estimate() * weeks as f64 / (1.0 - free) / (1.0 - unsold);
         prop_assert_eq!(made.len(), 1);
         prop_assert!((made[0].1.to_estimate() / expected - 1.0).abs() < 1e-9);
     }

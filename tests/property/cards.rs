@@ -1,6 +1,6 @@
 //! Recipe cards of generated recipes: rounded amounts that fill the drink to its line all the same.
 
-use brimwright::book::{Drink, Headspace, Record, Settings};
+use brimwright::book::{Drink, Headspace, Line, Record, Scaling, Settings};
 use brimwright::drink::make::{Card, card};
 use brimwright::foundation::measure::{Amount, Exact, Share, System, Unit, Volume};
 use proptest::collection::vec;
@@ -35,6 +35,18 @@ fn recipe() -> impl Strategy<Value = Recipe> {
 /// of a fluid ounce. All is as dense as water.
 fn made(recipe: &Recipe) -> Card {
     let lines = (1..).zip(&recipe.lines).map(|(id, amount)| line(id, 1, &amount.to_string()));
+    card_of(recipe, lines.collect())
+}
+
+/// The same where the last line tops up.
+fn topped_up(recipe: &Recipe) -> Card {
+    let mut lines: Vec<Line> = (1..).zip(&recipe.lines).map(|(id, amount)| line(id, 1, &amount.to_string())).collect();
+    let last = lines.last_mut().unwrap();
+    last.scaling = Scaling::TopUp;
+    card_of(recipe, lines)
+}
+
+fn card_of(recipe: &Recipe, lines: Vec<Line>) -> Card {
     let bottle =
         brimwright::book::Container { headspace: Headspace::Share(recipe.headspace), ..container(1, "16 fl oz") };
     let records = [
@@ -80,6 +92,18 @@ proptest! {
         // Where the brim is nearer than half a step, less is taken, but by no more than a step.
         let least = if room < half { exact(STEP) } else { half };
         prop_assert!(beyond >= least.negated(), "{beyond} mL under the line");
+    }
+
+    /// What tops up is rounded last, so that all together miss the line by its own rounding at most.
+    #[test]
+    fn a_top_up_makes_up_for_what_the_others_are_rounded_by(recipe in recipe()) {
+        let card = topped_up(&recipe);
+        let top_up = card.take.iter().find(|taken| taken.line.scaling == Scaling::TopUp).unwrap();
+        let beyond = beyond(&card, &recipe);
+        let half = exact(STEP).over(exact("2")).unwrap().plus(exact(LEFT)).unwrap();
+        let is_near = beyond.abs() <= half;
+        // Or the others alone are rounded past the line.
+        prop_assert!(is_near || (top_up.amount.number.is_zero() && beyond.is_positive()), "{beyond} mL off");
     }
 
     #[test]

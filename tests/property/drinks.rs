@@ -45,16 +45,19 @@ fn scaled_amount() -> impl Strategy<Value = (Amount, Scaling)> {
 
 fn ice() -> impl Strategy<Value = Ice> {
     let packing = (40..=100_i64).prop_map(|hundredths| Share::from_fraction(Exact::new(hundredths, 2)));
-    (select(IcePlace::ALL), packing).prop_map(|(place, packing)| Ice { place, packing })
+    let melted = (0..=100_i64).prop_map(|hundredths| Share::from_fraction(Exact::new(hundredths, 2)));
+    let melted = prop_oneof![1 => Just(Share::ZERO), 1 => melted];
+    (select(IcePlace::ALL), packing, melted).prop_map(|(place, packing, melted)| Ice { place, packing, melted })
 }
 
 /// A line of one of the first `ingredients` that holds.
 pub fn line(ingredients: u64) -> impl Strategy<Value = Line> {
     let ice = option::weighted(0.2, ice());
-    (any::<u64>(), 1..=ingredients, select(Stage::ALL), scaled_amount(), ice)
-        .prop_map(|(id, ingredient, stage, (amount, scaling), ice)| {
+    let in_glass = prop::bool::weighted(0.2);
+    (any::<u64>(), 1..=ingredients, select(Stage::ALL), scaled_amount(), ice, in_glass)
+        .prop_map(|(id, ingredient, stage, (amount, scaling), ice, in_glass)| {
             let ingredient = ingredient_id(ingredient);
-            Line { id: LineId::from_random(id), ingredient, stage, amount, scaling, ice }
+            Line { id: LineId::from_random(id), ingredient, stage, amount, scaling, ice, in_glass }
         })
         .boxed()
 }
@@ -64,19 +67,25 @@ fn any_line(ingredients: u64) -> impl Strategy<Value = Line> {
     let odd = prop_oneof![20 => Just(0), 1 => Just(1), 1 => Just(2)];
     (line(ingredients), odd, units_of(Unit::ALL)).prop_map(|(line, odd, step)| match odd {
         1 => Line { scaling: Scaling::Stepped(step), ..line },
-        2 => Line { ice: Some(Ice { place: IcePlace::Floating, packing: Share::ZERO }), ..line },
+        2 => Line { ice: Some(Ice { place: IcePlace::Floating, packing: Share::ZERO, melted: Share::ZERO }), ..line },
         _ => line,
     })
 }
 
 fn labour() -> impl Strategy<Value = Labour> {
     let time = || number(300, 1).prop_map(Time::from_seconds);
-    let some = (time(), time(), time(), 0..20_i64).prop_map(|(per_drink, per_litre, per_batch, batch)| Labour {
-        per_drink,
-        per_litre,
-        per_batch,
-        batch: Exact::new(batch + 1, 0),
-    });
+    let litres = (1..600_i64).prop_map(|tenths| Amount::new(Exact::new(tenths, 1), Unit::Litre));
+    let gallons = (1..150_i64).prop_map(|tenths| Amount::new(Exact::new(tenths, 1), Unit::UsGallon));
+    let volume = option::of(prop_oneof![litres, gallons]);
+    let some = (time(), time(), time(), 0..20_i64, volume).prop_map(
+        |(per_drink, per_litre, per_batch, batch, batch_volume)| Labour {
+            per_drink,
+            per_litre,
+            per_batch,
+            batch: Exact::new(batch + 1, 0),
+            batch_volume,
+        },
+    );
     prop_oneof![1 => Just(Labour::default()), 3 => some]
 }
 
@@ -91,7 +100,7 @@ fn kept() -> impl Strategy<Value = (bool, Option<Exact>, bool, Option<Exact>)> {
 pub fn drink(id: u64, ingredients: u64) -> impl Strategy<Value = Drink> {
     let lines = vec(any_line(ingredients), 0..4);
     let kind = select(DrinkKind::ALL);
-    let own = (option::of(share(30)), option::of(share(90)), kept());
+    let own = (option::of(share(30)), option::of(share(90)), option::weighted(0.3, share(30)), kept());
     let air = prop_oneof![3 => Just(Share::ZERO), 2 => share(30)];
     (name(), kind, lines, air, share(40), labour(), money(2), own)
         .prop_map(
@@ -103,7 +112,7 @@ pub fn drink(id: u64, ingredients: u64) -> impl Strategy<Value = Drink> {
                 process_loss,
                 labour,
                 treatment_fee,
-                (unsold, target, (treated, ph, keep_refrigerated, keeps_days)),
+                (unsold, target, tax_rate, (treated, ph, keep_refrigerated, keeps_days)),
             )| Drink {
                 id: drink_id(id),
                 name,
@@ -116,6 +125,7 @@ pub fn drink(id: u64, ingredients: u64) -> impl Strategy<Value = Drink> {
                 treatment_fee,
                 unsold,
                 target,
+                tax_rate,
                 treated,
                 ph,
                 keep_refrigerated,

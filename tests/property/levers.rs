@@ -2,8 +2,8 @@
 //! before; every lever that cannot is put as far as it goes, and does not.
 
 use brimwright::book::{
-    Book, Container, ContainerId, CostBasis, Drink, DrinkId, Edit, Headspace, Ingredient, IngredientId, Labour, Offer,
-    OfferId, Pack, Packaging, Record,
+    Book, CommissionBase, Container, ContainerId, CostBasis, Drink, DrinkId, Edit, Headspace, Ingredient, IngredientId,
+    Labour, Offer, OfferId, Pack, Packaging, Record,
 };
 use brimwright::drink::gap::{Closing, Figure, Lever, WhyNot, ways};
 use brimwright::drink::ledger::{OfferStatus, price_offer};
@@ -212,13 +212,18 @@ proptest! {
     }
 }
 
-/// The share of a price that fees take from the margin: c + f * (1 + t).
+/// The share of the revenue that fees take from the margin: c + f * (1 + t), or c * (1 + t) of a price with tax.
 fn covered_fees(book: &Book) -> Exact {
     let settings = book.settings();
-    let with_tax = Exact::ONE.plus(settings.tax.rate.fraction()).unwrap();
+    let rate = settings.tax_of(book.drinks().next().unwrap()).rate;
+    let with_tax = Exact::ONE.plus(rate.fraction()).unwrap();
+    let commission = match settings.commission_on {
+        CommissionBase::WithoutTax => settings.commission.fraction(),
+        CommissionBase::WithTax => settings.commission.fraction().times(with_tax).unwrap(),
+    };
     let fee = settings.payment_fee.share.fraction().times(with_tax).unwrap();
     match settings.cost_basis {
-        CostBasis::Everything => settings.commission.fraction().plus(fee).unwrap(),
+        CostBasis::Everything => commission.plus(fee).unwrap(),
         CostBasis::Goods | CostBasis::GoodsAndLabour => Exact::ZERO,
     }
 }

@@ -23,6 +23,7 @@ mod prices;
 mod quotes;
 mod recipes;
 mod rules;
+mod seasons;
 mod sizes;
 mod steps;
 mod stock;

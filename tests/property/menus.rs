@@ -1,12 +1,12 @@
 //! A generated drink that can be made and costed: nothing that it needs is missing.
 
 use brimwright::book::{
-    Book, Container, Drink, Edit, Ingredient, Line, LineId, Offer, Pack, PackagingSet, Record, Scaling,
+    Book, Container, Drink, Edit, IcePlace, Ingredient, Line, LineId, Offer, Pack, PackagingSet, Record, Scaling,
 };
-use brimwright::drink::cost::{Cost, cost};
+use brimwright::drink::cost::{Cost, cost, overhead};
 use brimwright::drink::fill::{Scaled, scale};
 use brimwright::drink::ledger::{Priced, price_offer};
-use brimwright::foundation::measure::{Amount, Exact, Unit, Volume};
+use brimwright::foundation::measure::{Amount, Exact, Money, Unit, Volume};
 use proptest::collection::vec;
 use proptest::prelude::*;
 
@@ -46,7 +46,8 @@ impl Menu {
     /// What the drink costs when it is made to fill this volume, if it can be.
     pub fn cost_at(&self, fill: Volume) -> Option<Cost> {
         let scaled = self.scaled_to(fill)?;
-        Some(cost(&self.book, self.drink(), self.container(), &scaled, fill).unwrap())
+        let overhead = overhead(&self.book).unwrap();
+        Some(cost(&self.book, self.drink(), self.container(), &scaled, fill, overhead).unwrap())
     }
 
     /// Whether a line follows in steps.
@@ -54,9 +55,9 @@ impl Menu {
         self.drink().lines.iter().any(|line| matches!(line.scaling, Scaling::Stepped(_)))
     }
 
-    /// Whether a line takes what the others leave.
-    pub fn has_top_up(&self) -> bool {
-        self.drink().lines.iter().any(|line| line.scaling == Scaling::TopUp)
+    /// Whether ice floats in the drink.
+    pub fn has_floating_ice(&self) -> bool {
+        self.drink().lines.iter().any(|line| line.ice.is_some_and(|ice| ice.place == IcePlace::Floating))
     }
 }
 
@@ -67,7 +68,7 @@ fn packs() -> impl Strategy<Value = Vec<Pack>> {
 /// The first line is in proportion and no ice; of several top-ups the first remains one.
 fn lines() -> impl Strategy<Value = Vec<Line>> {
     (line(INGREDIENTS), vec(line(INGREDIENTS), 0..4)).prop_map(|(first, mut rest)| {
-        let first = Line { scaling: Scaling::InProportion, ice: None, ..first };
+        let first = Line { scaling: Scaling::InProportion, ice: None, in_glass: false, ..first };
         for line in rest.iter_mut().filter(|line| line.scaling == Scaling::TopUp).skip(1) {
             line.scaling = Scaling::InProportion;
         }
@@ -91,8 +92,9 @@ fn any_menu() -> impl Strategy<Value = Menu> {
     let piece = || books::pack(&[Unit::Piece], books::money(80));
     let filled = fill().prop_flat_map(|fill| filled(Amount::new(fill.millilitres(), Unit::Millilitre)));
     let drink = drinks::drink(1, INGREDIENTS);
-    (books::settings(), ingredients, (piece(), piece()), drink, lines(), filled).prop_map(
-        |(settings, ingredients, (bottle, lid), drink, lines, (brimful, headspace))| {
+    let deposit = prop_oneof![1 => Just(Money::ZERO), 1 => books::money(1)];
+    (books::settings(), ingredients, (piece(), piece()), drink, lines(), filled, deposit).prop_map(
+        |(settings, ingredients, (bottle, lid), drink, lines, (brimful, headspace), deposit)| {
             let shared = PackagingSet {
                 id: packaging_set_id(1),
                 name: "Generated set".into(),
@@ -104,6 +106,7 @@ fn any_menu() -> impl Strategy<Value = Menu> {
                 shared: vec![shared.id],
                 brimful,
                 headspace,
+                deposit,
                 ..crate::support::container(1, "1 L")
             };
             let drink = Drink { name: "Generated drink".into(), lines, ..drink };

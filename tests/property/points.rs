@@ -1,5 +1,6 @@
 //! Back from a price point.
 
+use brimwright::drink::cost::{cost, overhead};
 use brimwright::drink::ledger::price_offer;
 use brimwright::drink::price::asked;
 use brimwright::foundation::measure::{Exact, Money};
@@ -27,7 +28,7 @@ proptest! {
     }
 
     /// What is missing is what the margin at that price, computed forwards, is short of its target:
-    /// as money of the price without tax, and less the share that is thrown away of what is saved. The
+    /// as money of the revenue, and less the shares of what is saved that are thrown away or handed out free. The
     /// margin is rounded at the twelfth decimal, so that this is off by less than a billionth.
     #[test]
     fn what_is_given_up_is_what_is_missing(menu in menu(), price in money(60)) {
@@ -44,8 +45,9 @@ proptest! {
                 let short = priced.terms.target.minus(margin).unwrap().fraction();
                 let unsold = menu.drink().unsold.unwrap_or(menu.book.settings().unsold);
                 let sold = unsold.rest().unwrap().fraction();
-                let without_tax = priced.terms.without_tax(price).unwrap();
-                let missing = without_tax.times(short).unwrap().times(sold).unwrap();
+                let revenue = priced.terms.revenue(priced.terms.without_tax(price).unwrap()).unwrap();
+                let paid = menu.book.settings().reductions.free.rest().unwrap().fraction();
+                let missing = revenue.times(short).unwrap().times(sold).unwrap().times(paid).unwrap();
                 prop_assert!(near(over.money.major(), missing.major(), "0.000000001"), "{:?} and {:?}", over, missing);
                 prop_assert!(over.money.is_positive());
                 prop_assert!(at.largest_fill.is_none_or(|fill| fill < at.poured));
@@ -65,7 +67,8 @@ proptest! {
         line.amount.number = line.amount.number.times(less.rest().unwrap().fraction()).unwrap();
         let fill = at.poured;
         let scaled = brimwright::drink::fill::scale(&menu.book, &drink, fill).unwrap();
-        let cost = brimwright::drink::cost::cost(&menu.book, &drink, menu.container(), &scaled, fill).unwrap();
+        let overhead = overhead(&menu.book).unwrap();
+        let cost = cost(&menu.book, &drink, menu.container(), &scaled, fill, overhead).unwrap();
         let priced = price_offer(&menu.book, &offer(1, 1, None)).unwrap();
         let covered = cost.covered(priced.terms.cost_basis).unwrap();
         prop_assert!(covered.minus(at.ceiling.cost).unwrap().major() <= exact("0.000000001"));

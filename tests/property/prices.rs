@@ -1,6 +1,6 @@
 //! From a margin to a price, and back.
 
-use brimwright::book::{Settings, TaxPlace};
+use brimwright::book::{CommissionBase, Settings, TaxPlace};
 use brimwright::drink::price::{PriceError, asked, ceiling, largest_fill, our_price, round_up, shelf_price};
 use brimwright::foundation::measure::{Exact, Money, Share, Volume};
 use proptest::prelude::*;
@@ -83,26 +83,41 @@ proptest! {
         prop_assert!(margin <= highest);
     }
 
-    /// By hand, from what the customer pays: the tax in it, the payment fee on all of it, the
-    /// commission on what is not tax, and the cost of the drink. What is left is the contribution.
+    /// By hand, from what customers pay on average: the tax in it, the payment fee on all of it and on the
+    /// deposit, the commission on what is not tax or on all of it, and the cost of the drink. What is left is the
+    /// contribution; the deposit itself is none of it.
     #[test]
     fn what_the_customer_pays_goes_to_tax_fees_cost_and_contribution(menu in menu(), price in money(100)) {
         let priced = menu.priced();
         let price = price.plus(money_of_one()).unwrap();
         let asked = asked(&priced.cost, &priced.terms, price).unwrap();
         let settings = menu.book.settings();
-        let (rate, fee) = (settings.tax.rate.fraction(), settings.payment_fee);
+        let of_kind = settings.tax_by_kind.iter().find(|it| it.kind == menu.drink().kind).map(|it| it.rate);
+        let rate = menu.drink().tax_rate.or(of_kind).unwrap_or(settings.tax.rate).fraction();
+        let fee = settings.payment_fee;
         let pays = match settings.tax.place {
             TaxPlace::InThePrice => price,
             TaxPlace::AddedAtTheTill => price.plus(price.times(rate).unwrap()).unwrap(),
         };
+        prop_assert!(near(asked.customer_pays.major(), pays.major(), "0.000000000002"));
+        let rest = |share: Share| Exact::ONE.minus(share.fraction()).unwrap();
+        let less = settings.reductions;
+        let marked = less.marked_down.fraction().times(rest(less.marked_down_to)).unwrap();
+        let pays = pays.times(rest(less.discounts)).unwrap().times(rest(Share::from_fraction(marked))).unwrap();
         let tax = pays.times(rate).unwrap().over(rate.plus(Exact::ONE).unwrap()).unwrap();
-        let processor = pays.times(fee.share.fraction()).unwrap().plus(fee.fixed).unwrap();
-        let platform = pays.minus(tax).unwrap().times(settings.commission.fraction()).unwrap();
+        let deposit = menu.container().deposit;
+        let on_deposit = if settings.deposit_taxed { deposit.times(rate).unwrap() } else { Money::ZERO };
+        let payment = pays.plus(deposit).unwrap().plus(on_deposit).unwrap();
+        let each = fee.fixed.over(fee.drinks).unwrap();
+        let processor = payment.times(fee.share.fraction()).unwrap().plus(each).unwrap();
+        let base = match settings.commission_on {
+            CommissionBase::WithoutTax => pays.minus(tax).unwrap(),
+            CommissionBase::WithTax => pays,
+        };
+        let platform = base.times(settings.commission.fraction()).unwrap();
         let gone = [tax, processor, platform, priced.cost.total().unwrap()];
         let left = gone.into_iter().try_fold(pays, Money::minus).unwrap();
         prop_assert!(near(asked.contribution.major(), left.major(), "0.000000000002"), "{:?} and {:?}", asked, left);
-        prop_assert!(near(asked.customer_pays.major(), pays.major(), "0.000000000002"));
     }
 
     /// The ceiling is rounded at the twelfth decimal, and so is every part of a cost; costs that
@@ -127,8 +142,8 @@ proptest! {
                 prop_assert!(cost.minus(ceiling.cost).unwrap().major() <= exact("0.000000002"));
                 let little_more = fill.plus(Volume::from_millilitres(exact("0.000001"))).unwrap();
                 prop_assert!(fill == full || too_much(little_more.min(full)), "{:?} is paid for", little_more);
-                // Nothing beyond is paid for either, but where a top-up makes room for cheaper steps.
-                if !(menu.has_steps() && menu.has_top_up()) && other > little_more && other <= full {
+                // Nothing beyond is paid for either, but where whole steps or floating ice make room for what is cheaper.
+                if !menu.has_steps() && !menu.has_floating_ice() && other > little_more && other <= full {
                     prop_assert!(too_much(other), "{:?} is paid for", other);
                 }
             }

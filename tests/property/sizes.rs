@@ -81,10 +81,20 @@ proptest! {
             prop_assert!(within(sold.price.major(), mean(&|it| it.asked.unwrap().menu.major())));
             prop_assert!(within(row.cost.major(), mean(&|it| it.cost.total().unwrap().major())));
             prop_assert!(within(sold.contribution.major(), mean(&|it| it.asked.unwrap().contribution.major())));
-            // Fees, cost and what is left make up the price without tax.
+            // Fees, cost, what discounts take and what is left make up the price without tax.
             let fees = mean(&|it| it.asked.unwrap().fees.major());
+            let taken = mean(&|it| it.asked.unwrap().without_tax.minus(it.asked.unwrap().revenue).unwrap().major());
+            prop_assert!(within(sold.reductions.major(), taken));
+            let fees = fees.plus(taken).unwrap();
             let all = fees.plus(row.cost.major()).unwrap().plus(sold.contribution.major()).unwrap();
             prop_assert!(within(all, sold.without_tax.major()));
+            // The margin is what the covered terms leave of the revenue, over it.
+            let revenue = mean(&|it| it.asked.unwrap().revenue.major());
+            let left = mean(&|it| {
+                let asked = it.asked.unwrap();
+                asked.revenue.major().times(asked.margin.fraction()).unwrap()
+            });
+            prop_assert!(within(sold.margin.fraction(), left.over(revenue).unwrap()));
         }
     }
 

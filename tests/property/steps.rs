@@ -1,7 +1,9 @@
 //! The solver of recipes in steps against a search through all numbers of steps, in whole numbers.
 //!
 //! The rule: a line in steps takes k times its amount, to the nearest whole number of steps, half
-//! a step upwards. The search knows nothing of how the solver finds k.
+//! a step upwards. Where no k fills the size, the steps of the jump that goes past it are taken if the recipe
+//! without rounding stands beyond that jump, in the order of the lines, as long as they fit; lines in proportion
+//! take up the rest. The search knows nothing of how the solver finds k.
 
 use brimwright::book::{Book, Drink, Ingredient, Line, Record, Scaling};
 use brimwright::drink::fill::{ScaleError, Scaled, scale};
@@ -42,7 +44,6 @@ type Fraction = (i128, i128);
 enum Found {
     /// So many steps of each line, and the top-up as a fraction of a millilitre.
     Steps(Vec<i128>, Fraction),
-    TopUpNegative(Fraction),
     BetweenSteps {
         short: Fraction,
         over: Fraction,
@@ -107,40 +108,74 @@ impl Recipe {
         }
     }
 
-    /// The jump that goes past what must be filled.
-    fn gap(&self) -> Found {
-        let mut gaps = self.jumps().into_iter().filter_map(|(numerator, denominator)| {
-            let steps = |line: &Stepped, upwards: bool| {
+    /// The steps of each line just before a factor, and from there on.
+    fn around(&self, (numerator, denominator): Fraction) -> [Vec<i128>; 2] {
+        [false, true].map(|upwards| {
+            let steps = |line: &Stepped| {
                 let (twice, unit) = (2 * numerator * line.written, line.step * denominator);
                 if upwards { (twice + unit).div_euclid(2 * unit) } else { -(unit - twice).div_euclid(2 * unit) }
             };
-            let filled = |upwards: bool| {
-                let in_steps: i128 = self.stepped.iter().map(|line| line.step * steps(line, upwards)).sum();
-                in_steps * denominator + self.in_proportion * numerator
-            };
-            let (before, after, left) = (filled(false), filled(true), self.left * denominator);
-            (before <= left && left < after).then_some(Found::BetweenSteps {
-                short: (left - before, denominator),
-                over: (after - left, denominator),
-            })
-        });
-        gaps.next().unwrap_or_else(|| panic!("no jump goes past {self:?}"))
+            self.stepped.iter().map(steps).collect()
+        })
     }
 
-    fn search_with_top_up(&self) -> Found {
+    /// The factor if steps need not be whole.
+    fn unrounded(&self) -> Fraction {
         let written: i128 = self.stepped.iter().map(|line| line.written).sum();
-        let factor = (self.left, self.in_proportion + self.top_up + written);
-        let (numerator, denominator) = factor;
-        // More steps than fit are steps all the same.
-        let most = |line: &Stepped| numerator * line.written / (denominator * line.step) + 1;
-        let nearest = |line: &Stepped| {
-            let mut steps = (0..=most(line))
-                .filter(|steps| Recipe { stepped: vec![*line], ..self.clone() }.follows(&[*steps], factor));
-            steps.next().unwrap_or_else(|| panic!("no steps for {line:?}"))
-        };
-        let steps: Vec<i128> = self.stepped.iter().map(nearest).collect();
-        let rest = (self.left - self.space(&steps)) * denominator - self.in_proportion * numerator;
-        if rest < 0 { Found::TopUpNegative((-rest, denominator)) } else { Found::Steps(steps, (rest, denominator)) }
+        (self.left, self.in_proportion + self.top_up + written)
+    }
+
+    /// The jump that goes past what must be filled.
+    fn gap(&self) -> Found {
+        for (numerator, denominator) in self.jumps() {
+            let [before, after] = self.around((numerator, denominator));
+            let filled = |steps: &[i128]| self.space(steps) * denominator + self.in_proportion * numerator;
+            let left = self.left * denominator;
+            if filled(&before) > left || left >= filled(&after) {
+                continue;
+            }
+            if self.in_proportion == 0 {
+                let (short, over) = (left - filled(&before), filled(&after) - left);
+                return Found::BetweenSteps { short: (short, denominator), over: (over, denominator) };
+            }
+            let (of_all, all) = self.unrounded();
+            let is_beyond = of_all * denominator >= numerator * all;
+            let steps = if is_beyond { self.as_fit(before, &after, (self.left, 1)) } else { before };
+            return Found::Steps(steps, (0, 1));
+        }
+        panic!("no jump goes past {self:?}")
+    }
+
+    /// The steps of a jump, line after line up to the first that does not fit.
+    fn as_fit(&self, before: Vec<i128>, after: &[i128], (room, denominator): Fraction) -> Vec<i128> {
+        let mut steps = before;
+        for place in 0..steps.len() {
+            let mut then = steps.clone();
+            then[place] = after[place];
+            if self.space(&then) * denominator > room {
+                break;
+            }
+            steps = then;
+        }
+        steps
+    }
+
+    /// With a top-up: every step up to the unrounded factor, one jump after another as long as they fit.
+    fn search_with_top_up(&self) -> Found {
+        let (numerator, denominator) = self.unrounded();
+        let room = self.left * denominator - self.in_proportion * numerator;
+        let mut jumps = self.jumps();
+        jumps.retain(|(of, all)| of * denominator <= numerator * all);
+        jumps.sort_by(|(a, b), (c, d)| (a * d).cmp(&(c * b)));
+        let mut steps = vec![0; self.stepped.len()];
+        for jump in jumps {
+            let [_, after] = self.around(jump);
+            steps = self.as_fit(steps, &after, (room, denominator));
+            if steps != after {
+                break;
+            }
+        }
+        Found::Steps(steps.clone(), (room - self.space(&steps) * denominator, denominator))
     }
 
     /// One fixed line and one in proportion where there is some of it, the lines in steps, the
@@ -218,6 +253,8 @@ fn solver_agrees(recipe: &Recipe) -> Result<(), TestCaseError> {
                     scaled
                 );
             }
+            let sum = scaled.lines.iter().map(|line| line.volume).try_fold(scaled.air, Volume::plus).unwrap();
+            prop_assert!(near(sum, (recipe.fixed + recipe.left, 1)), "{:?} fills {:?}", scaled, sum);
             if let Some(line) = scaled.lines.iter().find(|line| line.scaling == Scaling::TopUp) {
                 let with_air = line.volume.times(recipe.in_glass((1, 1))).unwrap();
                 prop_assert!(near(with_air, top_up), "{:?}", scaled);
@@ -227,17 +264,65 @@ fn solver_agrees(recipe: &Recipe) -> Result<(), TestCaseError> {
             prop_assert_eq!(drink, drink_id(1));
             prop_assert!(near(less, short) && near(more, over), "{:?} {:?} for {:?} {:?}", less, more, short, over);
         }
-        (Found::TopUpNegative(over), Err(ScaleError::TopUpNegative { drink, over: more })) => {
-            prop_assert_eq!(drink, drink_id(1));
-            prop_assert!(near(more, over), "{:?} for {:?}", more, over);
-        }
         (found, solved) => return Err(TestCaseError::fail(format!("{found:?} by search, {solved:?} by the solver"))),
     }
     Ok(())
 }
 
+/// The steps taken of each line; none where the size cannot be made.
+fn taken(recipe: &Recipe, left: i128) -> Option<Vec<Exact>> {
+    let scaled = Recipe { left, ..recipe.clone() }.solved().ok()?;
+    let stepped = scaled.lines.iter().filter(|line| matches!(line.scaling, Scaling::Stepped(_)));
+    Some(stepped.map(|line| line.in_drink.base()).collect())
+}
+
+/// Every whole ounce from 8 to 64 of milk in proportion and a banana in halves: 57 sizes, each of which a step
+/// of half a banana alone would miss. The amounts are invented; a piece weighs 118 g (USDA SR28, medium, without
+/// peel).
+#[test]
+fn all_sizes_of_a_smoothie_with_half_bananas_are_made() {
+    for banana in ["0.5 ea", "1 ea", "1.5 ea", "2 ea"] {
+        let halves = Line { scaling: Scaling::Stepped(amount("0.5 ea")), ..line(2, 2, banana) };
+        let smoothie = drink(1, "16 fl oz", [line(1, 1, "12 fl oz"), halves]);
+        let bananas = Ingredient { piece_weight: Some(grams("118")), ..ingredient(2, []) };
+        let book = book(settings(), [Record::Ingredient(ingredient(1, [])), Record::Ingredient(bananas)]);
+        let mut before = Exact::ZERO;
+        for ounces in 8..=64_u32 {
+            let size = amount(&format!("{ounces} fl oz")).volume().unwrap().unwrap();
+            let scaled = scale(&book, &smoothie, size).unwrap_or_else(|error| panic!("{ounces} oz: {error:?}"));
+            let sum = scaled.lines.iter().map(|line| line.volume).try_fold(Volume::ZERO, Volume::plus).unwrap();
+            assert!(near(sum.millilitres(), size.millilitres(), "0.000000001"), "{ounces} oz: {sum:?}");
+            let pieces = scaled.lines[1].in_drink.base();
+            let halves = pieces.times(Exact::from(2_u32)).unwrap();
+            assert_eq!(halves, halves.rounded(0), "{ounces} oz");
+            assert!(pieces >= before && scaled.lines[0].volume.is_positive(), "{ounces} oz: {scaled:?}");
+            // The nearest half to the recipe without rounding.
+            let wanted = amount(banana).measure().unwrap().times(scaled.unrounded).unwrap().base();
+            assert!(wanted.minus(pieces).unwrap().abs() <= Exact::new(25, 2), "{ounces} oz: {pieces} for {wanted}");
+            before = pieces;
+        }
+    }
+}
+
 proptest! {
     #![proptest_config(cases(2000))]
+
+    /// Also where another line tops up, and where several lines jump at once.
+    #[test]
+    fn a_larger_fill_never_takes_fewer_steps(recipe in recipe(prop_oneof![Just(0), 1..=30_i128]), more in 1..=30_i128) {
+        let (Some(small), Some(large)) = (taken(&recipe, recipe.left), taken(&recipe, recipe.left + more)) else {
+            return Ok(());
+        };
+        for (small, large) in small.iter().zip(&large) {
+            prop_assert!(small <= large, "{:?} to {} mL more", recipe, more);
+        }
+    }
+
+    #[test]
+    fn only_steps_alone_can_miss_a_size(recipe in recipe(prop_oneof![Just(0), 1..=30_i128])) {
+        prop_assume!(recipe.in_proportion > 0 || recipe.top_up > 0);
+        prop_assert!(recipe.solved().is_ok(), "{:?}", recipe.solved());
+    }
 
     #[test]
     fn steps_are_found_if_there_are_any(recipe in recipe(Just(0))) {

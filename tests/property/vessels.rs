@@ -5,7 +5,7 @@ use brimwright::book::{
     Brimful, Container, Headspace, Packaging, PackagingPart, PackagingSet, PackagingSetId, PackagingUse, Reading,
     Tapered,
 };
-use brimwright::foundation::measure::{Amount, Exact, LengthUnit, Share, TypedLength, Unit};
+use brimwright::foundation::measure::{Amount, Exact, LengthUnit, Money, Share, TypedLength, Unit};
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -92,15 +92,23 @@ pub fn container(id: u64) -> impl Strategy<Value = Container> {
     let declared = option::weighted(0.15, units_of(VESSEL_UNITS));
     let shared = prop_oneof![30 => subsequence(vec![1, 2], 0..=2), 1 => Just(vec![2, 2])];
     let mends = prop::bool::weighted(0.9);
-    (name(), brimful(), declared, headspace(), mends, uses(), shared)
-        .prop_map(move |(name, brimful, declared, headspace, mends, set, shared)| {
+    let deposit = prop_oneof![3 => Just(Money::ZERO), 2 => any_money()];
+    let starting = option::weighted(0.3, option::weighted(0.5, units_of(VESSEL_UNITS)));
+    (name(), brimful(), declared, headspace(), mends, uses(), shared, (deposit, starting))
+        .prop_map(move |(name, brimful, declared, headspace, mends, set, shared, (deposit, starting))| {
             // Headspace by height is refused where there are no heights: that stays rare.
             let headspace = match (&brimful, headspace) {
                 (Brimful::Weighed(_), Headspace::Height(_)) if mends => Headspace::Share(Share::ZERO),
                 _ => headspace,
             };
             let shared = shared.into_iter().map(packaging_set_id).collect();
-            Container { id: container_id(id), name, brimful, declared, headspace, set, shared }
+            // What was brought, or what was weighed since.
+            let starting = starting.and_then(|weighed| match (weighed, &brimful) {
+                (None, Brimful::Weighed(brought)) => Some(*brought),
+                (other, _) => other,
+            });
+            let new = Container::new(container_id(id), name, brimful);
+            Container { headspace, declared, set, shared, deposit, starting, ..new }
         })
         .boxed()
 }

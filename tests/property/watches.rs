@@ -147,7 +147,9 @@ proptest! {
             let parts = [Part::Ingredients, Part::ContainerSet].map(|part| cost.part(part).unwrap().major());
             let goods = parts[0].plus(parts[1]).unwrap();
             let sold = book.drink(offer.drink).unwrap().unsold.unwrap_or(book.settings().unsold).rest().unwrap();
-            let weekly = goods.over(sold.fraction()).unwrap().times(offer.weekly.unwrap_or(Exact::ZERO)).unwrap();
+            let paid = book.settings().reductions.free.rest().unwrap();
+            let made = goods.over(sold.fraction()).unwrap().over(paid.fraction()).unwrap();
+            let weekly = made.times(offer.weekly.unwrap_or(Exact::ZERO)).unwrap();
             by_parts = by_parts.plus(weekly).unwrap();
         }
         // Each line is rounded at its twelfth decimal, up to 100 of a drink are made.

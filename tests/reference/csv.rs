@@ -6,9 +6,10 @@ use std::collections::BTreeMap;
 /// A row: each value by its column's name.
 pub type Row = BTreeMap<String, String>;
 
-/// The rows of a file; the file must name its source first.
+/// The rows of a file; the file must name its source before them.
 pub fn rows(file: &str) -> Vec<Row> {
-    assert!(file.starts_with("# source: "), "a data file names its source");
+    let mut told = file.lines().take_while(|line| line.starts_with('#'));
+    assert!(told.any(|line| line.starts_with("# source")), "a data file names its source");
     let mut lines = file.lines().filter(|line| !line.starts_with('#'));
     let names = values(lines.next().expect("a line of column names"));
     let row = |line| {

@@ -20,6 +20,7 @@ mod quotes;
 mod shapes;
 mod spreads;
 mod sr28;
+mod starter;
 mod tolerances;
 mod units;
 mod water;

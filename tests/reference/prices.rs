@@ -7,7 +7,7 @@ use brimwright::drink::price::{Ceiling, Suggestion, Terms, ceiling, suggest};
 use brimwright::foundation::measure::{Currency, Exact, Money, Share};
 
 use crate::example;
-use crate::support::{book_of_one_drink, drink_id, exact, money, offer_id, settings, share};
+use crate::support::{book_of_one_drink, container_id, drink_id, exact, money, offer_id, settings, share};
 
 /// The one drink of a book, costing this much, at this price.
 fn priced(settings: Settings, cost: &str, price: Option<&str>) -> Priced {
@@ -84,7 +84,7 @@ fn taxed(rate: &str) -> Terms {
         "1",
         None,
     );
-    Terms::of(book.settings(), book.drink(drink_id(1)).unwrap())
+    Terms::of(book.settings(), book.drink(drink_id(1)).unwrap(), book.container(container_id(1)).unwrap())
 }
 
 fn tax_within(menu: &str, rate: &str) -> Money {
@@ -117,14 +117,15 @@ fn tax_is_taken_out() {
 #[test]
 fn the_payment_fee_is_on_top() {
     // Algebra: to keep 10.00 after 2.9 % of the payment and 0.30, charge (10 + 0.30) / (1 - 0.029).
-    let fee = PaymentFee { share: share("0.029"), fixed: money("0.30") };
+    let fee = PaymentFee { share: share("0.029"), fixed: money("0.30"), ..PaymentFee::default() };
     let bar = Settings { payment_fee: fee, cost_basis: CostBasis::Everything, target: Share::ZERO, ..settings() };
     let suggestion = suggested(bar.clone(), "10");
     assert_eq!(suggestion.exact.major().rounded(4), exact("10.6076"));
 
     // And what it takes at that price, back from the price: 10.00 is left.
     let book = book_of_one_drink(bar, "10", None);
-    let terms = Terms::of(book.settings(), book.drink(drink_id(1)).unwrap());
+    let container = book.container(container_id(1)).unwrap();
+    let terms = Terms::of(book.settings(), book.drink(drink_id(1)).unwrap(), container);
     let cost = priced(book.settings().clone(), "10", None).cost;
     assert_eq!(suggest(&cost, &terms, book.settings()), Ok(suggestion));
     let back = ceiling(&book, book.drink(drink_id(1)).unwrap(), &cost, &terms, suggestion.exact).unwrap();

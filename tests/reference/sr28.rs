@@ -53,7 +53,7 @@ fn edible(percent: &str) -> Ingredient {
 #[test]
 fn edible_is_bought_less_refuse() {
     let rows = edible_yields();
-    assert_eq!(rows.len(), 43);
+    assert_eq!(rows.len(), 104);
     for row in rows {
         let (refuse, percent) = (exact(&row["refuse_pct"]), &row["ep_pct"]);
         assert_eq!(refuse.plus(exact(percent)), Ok(exact("100")), "{}", row["key"]);
@@ -134,6 +134,7 @@ fn every_measure_of_volume_has_the_density_of_its_row() {
         Some("cup") => Some(Unit::UsCup),
         Some("quart") => Some(Unit::UsQuart),
         Some("liter") => Some(Unit::Litre),
+        Some("ml") => Some(Unit::Millilitre),
         Some("tbsp" | "tablespoon") => Some(Unit::UsTablespoon),
         Some("tsp") => Some(Unit::UsTeaspoon),
         Some("fl") => Some(Unit::UsFluidOunce),
@@ -154,6 +155,6 @@ fn every_measure_of_volume_has_the_density_of_its_row() {
         assert_eq!(density.rounded(4), exact(&row["derived_g_per_ml"]), "{}: {}", row["key"], row["measure"]);
         checked += 1;
     }
-    assert_eq!(checked, 176);
-    assert_eq!(others, ["serving 1/2 cup", "serving 1/4 cup", "serving 8 fl oz"]);
+    assert_eq!(checked, 362);
+    assert_eq!(others, ["serving 1/2 cup", "serving 1/4 cup", "serving 8 fl oz", "serving 1 tbsp"]);
 }

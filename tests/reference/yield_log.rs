@@ -105,7 +105,7 @@ fn an_edible_share_is_adopted_as_it_was_weighed() {
         let percent = found.adopted().unwrap().percent().unwrap();
         assert_eq!(percent, exact(&row["ep_pct"]), "{}", row["key"]);
     }
-    assert_eq!(rows.len(), 43);
+    assert_eq!(rows.len(), 104);
 }
 
 /// Weighed with the yield of the table, in two batches, and adopted: the cup of USDA's price list

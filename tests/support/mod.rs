@@ -150,6 +150,7 @@ pub fn line(id: u64, ingredient: u64, takes: &str) -> Line {
         amount: amount(takes),
         scaling: Scaling::InProportion,
         ice: None,
+        in_glass: false,
     }
 }
 

@@ -1,8 +1,8 @@
 //! Two invented bars whose numbers are opened.
 
 use brimwright::book::{
-    Book, Brimful, Container, CostBasis, Drink, Headspace, Ice, IcePlace, Ingredient, Labour, Line, Pack, PaymentFee,
-    Reading, Record, Scaling, Settings, Stage, Tapered, Tax, TaxPlace, Tier,
+    Book, Brimful, Container, CostBasis, Drink, Headspace, Ice, IcePlace, Ingredient, Labour, Line, OverheadPer, Pack,
+    PaymentFee, Reading, Record, Scaling, Settings, Stage, Tapered, Tax, TaxPlace, Tier,
 };
 use brimwright::foundation::measure::{Exact, LengthUnit, System, TypedLength};
 
@@ -21,8 +21,13 @@ pub fn juice_bar() -> Book {
         ..ingredient(1, [pack(1, "40 lb", "38")])
     };
     let ginger = Ingredient { name: "Ginger".into(), ..ingredient(2, [pack(1, "1 lb", "4")]) };
-    let labour =
-        Labour { per_drink: seconds("45"), per_litre: seconds("60"), per_batch: seconds("600"), batch: exact("10") };
+    let labour = Labour {
+        per_drink: seconds("45"),
+        per_litre: seconds("60"),
+        per_batch: seconds("600"),
+        batch: exact("10"),
+        batch_volume: None,
+    };
     let juice = Drink {
         name: "Apple ginger".into(),
         process_loss: share("0.05"),
@@ -46,9 +51,10 @@ pub fn juice_bar() -> Book {
     let settings = Settings {
         wage: money("18"),
         overhead: money("0.25"),
+        overhead_per: OverheadPer::DrinkMade,
         unsold: share("0.04"),
         tax: Tax { rate: share("0.08"), place: TaxPlace::InThePrice },
-        payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.10") },
+        payment_fee: PaymentFee { share: share("0.029"), fixed: money("0.10"), ..PaymentFee::default() },
         commission: share("0.1"),
         cost_basis: CostBasis::Everything,
         target: share("0.4"),
@@ -85,7 +91,7 @@ pub fn smoothie_bar() -> Book {
     let ice = Ingredient { name: "Ice".into(), ..ingredient(3, [pack(1, "10 kg", "3")]) };
     let milk =
         Ingredient { name: "Milk".into(), density: Some(density("1.03")), ..ingredient(4, [pack(1, "1 L", "1.10")]) };
-    let scoop = |place| Some(Ice { place, packing: share("0.6") });
+    let scoop = |place| Some(Ice { place, packing: share("0.6"), melted: share("0") });
     let smoothie = Drink {
         name: "Banana oat".into(),
         air: share("0.1"),

@@ -145,11 +145,16 @@ fn a_number_that_cannot_be_read_is_named_on_the_sheet() {
 
 #[test]
 fn whether_it_reaches() {
-    let reach = |reach| said(|words| words.reach(&reach));
+    let reach = |reach| said(|words| words.reach(&reach, false));
     assert_eq!(reach(Reach::NotCounted), "");
     assert_eq!(reach(Reach::Enough(amount("2.349 lb"))), "");
     // Never less than is lacking.
-    assert_eq!(reach(Reach::Short(amount("2.341 lb"))), "Short by 2.35 lb.");
+    // 37.456 oz, in the words in which it is weighed out.
+    assert_eq!(reach(Reach::Short(amount("2.341 lb"))), "Short by 2\u{a0}lb 5.5\u{a0}oz.");
+    assert_eq!(reach(Reach::Short(amount("2.341 kg"))), "Short by 2.35 kg.");
+    // A part of the plan is off the shelf: what is short is for the rest.
+    let rest = said(|words| words.reach(&Reach::Short(amount("24 ea")), true));
+    assert_eq!(rest, "Short by 24 ea for drinks not deducted yet.");
     assert_eq!(reach(Reach::Short(amount("2.2 ea"))), "Short by 3 ea.");
     assert_eq!(
         reach(Reach::Unknown(YieldError::NoDensity(GINGER))),
@@ -158,7 +163,7 @@ fn whether_it_reaches() {
     let today = |reach| said(|words| words.reach_today(&reach));
     assert_eq!(today(Reach::NotCounted), "Needed today. Count it.");
     assert_eq!(today(Reach::Enough(amount("2.349 lb"))), "");
-    assert_eq!(today(Reach::Short(amount("2.341 lb"))), "Short today by 2.35 lb.");
+    assert_eq!(today(Reach::Short(amount("2.341 lb"))), "Short today by 2\u{a0}lb 5.5\u{a0}oz.");
     let lacks = YieldError::NoDensity(GINGER);
     assert_eq!(today(Reach::Unknown(lacks)), reach(Reach::Unknown(lacks)));
 }
@@ -221,7 +226,7 @@ fn how_sure_the_best_use_is() {
         of(BestUse { scarce: vec![], for_nothing: vec![offer()], endless: vec![offer_id(1, 9)], ..best }),
         "You have enough on hand for all of these drinks. Made from what is left: Invented drink 1, Bottle. Left out, because you counted nothing that they use: Invented drink 1, ."
     );
-    assert_eq!(said(|words| words.scarce(&scarce[0])), "Ginger: 0.41 lb left.");
+    assert_eq!(said(|words| words.scarce(&scarce[0])), "Ginger: 6.7\u{a0}oz left.");
 }
 
 #[test]

@@ -66,6 +66,16 @@ fn a_row_says_what_whole_packs_are_for() {
     assert_eq!(row(GINGER, one), "1 × 30 lb, 4.00\u{a0}lb needed");
     let enough = quote(1, "4 lb", counted("12 lb", "2026-11-26"), "0", "8 lb", "0");
     assert_eq!(row(GINGER, enough), "Amount needed: 4.00\u{a0}lb.");
+    // Why so many: what is here, the least order; and nobody buys a part of a lid.
+    let some = quote(1, "40 lb", counted("12 lb", "2026-11-26"), "1", "2 lb", "52");
+    assert_eq!(row(GINGER, some), "1 × 30 lb, 40.00\u{a0}lb needed, 12.00\u{a0}lb on hand");
+    let least = quote(1, "10 lb", Here::NotCounted, "2", "30 lb", "55");
+    assert_eq!(row(KALE, least), "2 × 20 lb, 10.00\u{a0}lb needed, 2 packs per order");
+    let lids = quote(1, "48.98 ea", Here::NotCounted, "1", "951.02 ea", "43");
+    assert_eq!(row(LID, lids), "1 × 1,000 ea, 49\u{a0}ea needed");
+    assert!(proposed(LID, &lids).ends_with("Left over: 951\u{a0}ea."));
+    let more = quote(1, "40 lb", Here::NotCounted, "4", "80 lb", "46");
+    assert_eq!(said(|words| words.more_for_less(&one, &more)), "Buy 4 instead of 1: $6.00 less in all.");
     let seller = |goods, quote: &Quote| said(|words| words.supplier_of_quote(goods, quote));
     assert_eq!(
         (&*seller(GINGER, &one), &*seller(LID, &quote(1, "1 ea", Here::NotCounted, "1", "9 ea", "1"))),
@@ -211,7 +221,15 @@ fn how_far_the_list_is() {
 
 fn moved(before: OfferStatus, after: OfferStatus) -> OfferChange {
     let snapshot = |status, margin: &str| {
-        Some(Snapshot { status, cost: None, margin: Some(share(margin)), suggested: None, price: None })
+        Some(Snapshot {
+            status,
+            cost: None,
+            covered: None,
+            target: None,
+            margin: Some(share(margin)),
+            suggested: None,
+            price: None,
+        })
     };
     OfferChange { offer: offer_id(1, 1), before: snapshot(before, "0.701"), after: snapshot(after, "0.6894") }
 }

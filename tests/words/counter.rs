@@ -1,7 +1,7 @@
 //! What is said at the counter, and of its lock.
 
 use brimwright::book::{Edit, Ice, IcePlace, Ingredient, Record, Scaling, Service, Stage};
-use brimwright::drink::fill::{Fill, FillLine, ScaledLine};
+use brimwright::drink::fill::{Fill, FillLine, Scaled, ScaledLine};
 use brimwright::drink::label::Caution;
 use brimwright::drink::make::{Card, Taken};
 use brimwright::foundation::lock::PinError;
@@ -23,6 +23,7 @@ fn scaled(scaling: Scaling) -> ScaledLine {
         stage: Stage::Pressed,
         scaling,
         ice: None,
+        mixed: true,
         in_drink: measure("100 mL"),
         to_use: measure("100 mL"),
         volume: millilitres("100"),
@@ -36,8 +37,20 @@ fn how_an_ingredient_is_added() {
     assert_eq!(said(scaled(Scaling::Fixed)), "pressed");
     assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed");
     assert_eq!(said(scaled(Scaling::TopUp)), "pressed, fill to the line");
-    let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing() });
-    assert_eq!(said(ScaledLine { ice, ..scaled(Scaling::InProportion) }), "floating");
+    let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing(), melted: share("0") });
+    let scoop = ScaledLine { ice, ..scaled(Scaling::InProportion) };
+    assert_eq!(said(scoop), "floating, scooped");
+    // By hand: 60 % of 100 mL are 60 mL of ice of 0.917 g/mL.
+    let weight = |line: &ScaledLine, drinks| counter::scoop(line, exact(drinks), &speaker(UNITS));
+    assert_eq!((&*weight(&scoop, "1"), &*weight(&scoop, "10")), ("(weighs 55\u{a0}g)", "(weighs 550\u{a0}g)"));
+    let weighed = ScaledLine { in_drink: measure("50 g"), to_use: measure("50 g"), ..scoop };
+    assert_eq!((&*said(weighed), &*weight(&weighed, "1")), ("floating", ""));
+    // What is poured was brewed of it; what is weighed was soaked.
+    let brewed = ScaledLine { stage: Stage::SoakedOrBrewed, ..scaled(Scaling::InProportion) };
+    let soaked = ScaledLine { to_use: measure("50 g"), ..brewed };
+    let taken = |line: &ScaledLine| counter::taken(line, &book());
+    assert_eq!((&*taken(&brewed), &*said(brewed)), ("brewed from Ginger", ""));
+    assert_eq!((&*taken(&soaked), &*said(soaked)), ("Ginger", "soaked or brewed"));
     // What nobody trims is taken as it is.
     let whole = |scaling| ScaledLine { stage: Stage::AsBought, ..scaled(scaling) };
     assert_eq!(said(whole(Scaling::InProportion)), "");
@@ -54,7 +67,7 @@ fn what_an_amount_stands_for() {
     assert_eq!(counter::of_the_amount(&taken), "");
     assert_eq!(
         counter::of_the_amount(&Taken { under_a_step: true, ..taken }),
-        "too little for your scale: make several"
+        "too little for your scale or cup: make several"
     );
 }
 
@@ -77,6 +90,25 @@ fn what_amounts_are_rounded_to() {
     );
 }
 
+#[test]
+fn what_takes_up_the_rest_of_whole_pieces_is_told() {
+    let stepped = ScaledLine { ingredient: ingredient_id(2), ..scaled(Scaling::Stepped(amount("0.5 ea"))) };
+    let said = |lines: Vec<ScaledLine>, unrounded| {
+        let scaled = Scaled { lines, unrounded: exact(unrounded), ..bare_card().scaled };
+        counter::takes_up(&scaled, &book())
+    };
+    let name = book().ingredient(ingredient_id(1)).unwrap().name.clone();
+    let one = said(vec![scaled(Scaling::InProportion), stepped, scaled(Scaling::Fixed)], "1.1");
+    assert_eq!(one, format!("{name} takes up what whole pieces leave."));
+    let two = said(vec![scaled(Scaling::InProportion), scaled(Scaling::InProportion), stepped], "1.1");
+    assert_eq!(two, format!("{name} and {name} take up what whole pieces leave."));
+    let four = [Scaling::InProportion; 4].map(scaled).to_vec();
+    assert_eq!(said(four, "1.1"), "Ingredients that scale take up what whole pieces leave.");
+    // Where pieces come out whole, and where a line tops up, nothing is told.
+    assert_eq!(said(vec![scaled(Scaling::InProportion), stepped], "1"), "");
+    assert_eq!(said(vec![scaled(Scaling::TopUp), stepped], "1.1"), "");
+}
+
 /// A card of 330 mL, of which nothing else is known.
 fn bare_card() -> Card {
     let fill = Fill {
@@ -87,11 +119,48 @@ fn bare_card() -> Card {
     };
     let scaled = brimwright::drink::fill::Scaled {
         factor: exact("1"),
+        unrounded: exact("1"),
         fixed: Volume::ZERO,
         air: Volume::ZERO,
+        liquid: None,
         lines: Vec::new(),
     };
-    Card { fill, fill_line: None, scaled, take: Vec::new(), missed: None, cautions: Vec::new() }
+    Card {
+        fill,
+        fill_line: None,
+        scaled,
+        take: Vec::new(),
+        stays_behind: Volume::ZERO,
+        missed: None,
+        cautions: Vec::new(),
+    }
+}
+
+#[test]
+fn what_the_amounts_have_more_than_the_cup() {
+    let said = |card: &Card| (counter::stays_behind(card, &speaker(UNITS)), counter::air(card, &speaker(UNITS)));
+    assert_eq!(said(&bare_card()), (String::new(), String::new()));
+    let mut card = Card { stays_behind: millilitres("12"), ..bare_card() };
+    card.scaled.air = millilitres("30");
+    let expected = ("These amounts include 12\u{a0}mL of press or pour loss.", "Air from blending: 30\u{a0}mL");
+    assert_eq!(said(&card), (expected.0.to_string(), expected.1.to_string()));
+}
+
+#[test]
+fn a_margin_just_under_its_target_does_not_look_like_it() {
+    let said = |margin: &str, target: &str| speaker(UNITS).percent_beside(share(margin), Some(share(target)));
+    // By hand.
+    for (margin, target, shown) in [
+        ("0.6796", "0.68", "67.96%"),
+        ("0.679999", "0.68", "67.9999%"),
+        ("0.6794", "0.68", "67.9%"),
+        ("0.68", "0.68", "68.0%"),
+        ("0.6801", "0.68", "68.0%"),
+        ("0.68", "0.6804", "68%"),
+    ] {
+        assert_eq!(said(margin, target), shown, "{margin} beside {target}");
+    }
+    assert_eq!(speaker(UNITS).percent_beside(share("0.6796"), None), "68.0%");
 }
 
 #[test]

@@ -11,7 +11,7 @@ use brimwright::sizes::decision::{
 };
 use brimwright::sizes::price_point::at_point;
 use brimwright::words::price_points::{give_up, spare, tightest};
-use brimwright::words::{Decisions, even_at};
+use brimwright::words::{Decisions, even_at, even_short, even_whole, people};
 
 use crate::support::{
     book, container, container_id, day, drink, drink_id, exact, ingredient, line, money, offer, offer_id, pack,
@@ -77,7 +77,7 @@ fn dropping_a_size() {
     // 40 * 3.00 = 120.00 against 160.00.
     assert_eq!(
         judged(&Question::Drop { size: container_id(2) }, &Told::default()),
-        ["It cannot pay", "Even if all 40 buyers take the Small, you lose $40.00 a week."]
+        ["With today’s buyers, it cannot pay", "Even if all 40 buyers take the Small, you lose $40.00 a week."]
     );
     // 190.00 saved with a size: more than the 180.00 of all its buyers.
     let saved = Told { keeping: money("190"), ..Told::default() };
@@ -85,6 +85,52 @@ fn dropping_a_size() {
     // (180 - 170) / 240 = 4.2 %, up to a whole buyer.
     let nearly = Told { keeping: money("170"), ..Told::default() };
     assert_eq!(judged(&drop_small(), &nearly)[0], "It pays if 5 of 100 buyers take the Large");
+}
+
+/// The bar with a further drink in the small size at 6.00, of which 10.4 are sold a week, and in a large one at
+/// this price.
+fn with_another(large: Option<&str>) -> Book {
+    let mut book = bar();
+    let sold = |container, price: &str, weekly: &str| {
+        Record::Offer(Offer { weekly: Some(exact(weekly)), ..offer(2, container, Some(price)) })
+    };
+    let other = Record::Drink(Drink { name: "Fig Alley".into(), ..drink(2, "300 mL", [line(1, 1, "300 mL")]) });
+    let large = large.map(|price| sold(2, price, "0"));
+    for record in [other, sold(1, "6", "10.4")].into_iter().chain(large) {
+        book.apply(&Edit::Put(record)).unwrap();
+    }
+    book
+}
+
+#[test]
+fn those_who_cannot_stay_are_told_apart() {
+    // (60 + 10.4) * 3.00 = 211.20 against 60 * 4.00 = 240.00: 88 % of those who can stay.
+    let book = with_another(None);
+    let (ledger, told, day) = (Ledger::of(&book), Told::default(), day("2026-11-27"));
+    let decision = MenuToday::of(&book, &ledger, Scope::Menu, &told, day).unwrap().answer(&drop_small()).unwrap();
+    let best = "If all 60 buyers who can stay do, you earn $28.80 more a week. 10 buyers leave.";
+    let all = findings(&book, &ledger, &told, None, None, day).unwrap();
+    said(&book, |words| {
+        assert_eq!(words.verdict(&decision), "It pays if 88 of 100 buyers who can stay do");
+        assert_eq!(seen(words.at_best(&decision)), best);
+        let found: Vec<_> = all.iter().map(|finding| words.finding(finding)).collect();
+        let drop = "Dropping the Small pays if 88 of 100 who can take another size do";
+        let faced = "60 of those who stay pay $3.00 more for 200 mL more.";
+        assert!(
+            found.iter().any(|(said, about)| said == drop && seen(about.as_str()) == [best, faced].join(" ")),
+            "{found:?}"
+        );
+    });
+}
+
+#[test]
+fn buyers_who_face_several_prices_are_told_by_the_most() {
+    // The further drink's buyers would pay 2.00 more: 10 of 70, both of whole ones.
+    let book = with_another(Some("8"));
+    let all = findings(&book, &Ledger::of(&book), &Told::default(), None, None, day("2026-11-27")).unwrap();
+    let abouts: Vec<String> = said(&book, |words| all.iter().map(|it| seen(words.finding(it).1)).collect());
+    let faced = "If all 70 buyers take the Large, you earn $60.00 more a week. 60 of those who stay pay $3.00 more for 200 mL more.";
+    assert!(abouts.iter().any(|about| about == faced), "{abouts:?}");
 }
 
 #[test]
@@ -114,9 +160,12 @@ fn adding_a_size() {
     };
     assert_eq!(
         judged(&add, &told("15")),
-        ["It pays even if every buyer leaves another size", "If all 10 buyers are new, you earn $50.00 more a week."]
+        [
+            "It pays even if every buyer comes from another size",
+            "If all 10 buyers are new, you earn $50.00 more a week."
+        ]
     );
-    assert_eq!(judged(&add, &told("13"))[0], "It pays if at most 75 of 100 buyers leave another size");
+    assert_eq!(judged(&add, &told("13"))[0], "It pays if at most 75 of 100 buyers come from another size");
     let dear = Told { keeping: money("60"), ..told("15") };
     assert_eq!(judged(&add, &dear), ["It cannot pay", "Even if all 10 buyers are new, you lose $10.00 a week."]);
     let why = answer(&add, &Told::default()).unwrap_err();
@@ -149,6 +198,17 @@ fn what_buyers_see() {
         let even = |question| even_at(share("0.821"), question, &speaker);
         let add = Question::Add { size: container_id(3), taken_from: None };
         assert_eq!((even(&drop_small()), even(&add)), ("even at 83".into(), "even at 82".into()));
+        // The same wherever it is said; no number where no share of today's buyers would do, or any would.
+        assert_eq!(
+            (even_whole(share("0.67"), &add), even_whole(share("0.670001"), &drop_small())),
+            (exact("67"), exact("68"))
+        );
+        let short = |at: &str, question: &Question| even_short(share(at), question, &speaker);
+        assert_eq!(
+            (short("0.821", &drop_small()), short("1.23", &drop_small())),
+            ("even at 83".into(), "over 100".into())
+        );
+        assert_eq!((short("3.61", &add), short("-0.2", &add)), (String::new(), String::new()));
         // (180 - 0) / 240.
         assert_eq!(
             seen(words.math(&decision, decision.break_even().unwrap().unwrap())),
@@ -160,14 +220,76 @@ fn what_buyers_see() {
 #[test]
 fn where_a_change_tips() {
     // 0.75 = 1.5^e * (5/3)^(-e/4): e = ln 0.75 / (ln 1.5 - ln(5/3) / 4) = -1.0359, 1 - 1.1^e = 9.4 % (Python 3).
-    let tipping = answer(&drop_small(), &Told::default()).unwrap().tipping().unwrap();
-    let sentence = "It pays if a price 10% higher loses fewer than 9 of 100 buyers.";
-    assert_eq!(said(&bar(), |words| words.tipping(&tipping)), sentence);
+    let tips = |question: &Question| {
+        let decision = answer(question, &Told::default()).unwrap();
+        let tipping = decision.tipping().unwrap();
+        said(&bar(), |words| words.tipping(&tipping, &decision.verdict))
+    };
+    assert_eq!(tips(&drop_small()), "It pays if a price 10% higher loses fewer than 9 of 100 buyers.");
     // ln(4/3) / (ln(2/3) - ln(3/5) / 4): the same point from the other side.
     let down = Question::Switch { from: container_id(2), to: container_id(1) };
-    let tipping = answer(&down, &Told::default()).unwrap().tipping().unwrap();
-    let sentence = "It pays if a price 10% higher loses more than 9 of 100 buyers.";
-    assert_eq!(said(&bar(), |words| words.tipping(&tipping)), sentence);
+    assert_eq!(tips(&down), "It pays if a price 10% higher loses more than 9 of 100 buyers.");
+    // What cannot pay with the buyers of today does not pay after all: it needs others. 160 / 120 = 133.3 %.
+    assert_eq!(
+        tips(&Question::Drop { size: container_id(2) }),
+        "You would need 134 buyers for each 100 today. \
+         The lower price draws that many only if a price 10% higher loses more than 9 of 100."
+    );
+}
+
+#[test]
+fn what_is_kept_says_what_its_sales_assume() {
+    let (small, large) = (container_id(1), container_id(2));
+    let add = Question::Add { size: large, taken_from: None };
+    let switch = Question::Switch { from: small, to: large };
+    said(&bar(), |words| {
+        let named = |question: &Question, at: &str| words.name_with("Drop the Small", question, share(at));
+        assert_eq!(named(&drop_small(), "1"), "Drop the Small, 100 of 100 stay");
+        assert_eq!(named(&drop_small(), "0.4"), "Drop the Small, 40 of 100 stay");
+        assert_eq!(named(&Question::Keep { sizes: vec![large] }, "0.4"), "Drop the Small, 40 of 100 stay");
+        assert_eq!(named(&add, "0.5"), "Drop the Small, 50 of 100 from other sizes");
+        assert_eq!(named(&switch, "1.2"), "Drop the Small, 120 buyers per 100");
+        let assumes = |question: &Question, at: &str| words.assumes(question, share(at));
+        assert_eq!(
+            assumes(&drop_small(), "1"),
+            "Weekly sales here assume 100 of 100 buyers stay. You have not made these sales yet."
+        );
+        assert!(assumes(&add, "0.5").contains("with 50 of 100 from other sizes"));
+        assert!(assumes(&switch, "1.2").contains("120 buyers for each 100 today"));
+    });
+}
+
+#[test]
+fn people_are_whole() {
+    let whole = |number: &str| people(exact(number));
+    assert_eq!(["145.6", "0.2", "0", "926.5"].map(whole), ["146", "1", "0", "927"].map(exact));
+}
+
+#[test]
+fn a_plan_by_the_owners_guess() {
+    let plans = with_menu(&bar(), &Told::default(), |menu| menu.plans()).unwrap();
+    let (small, large) = (plan(&plans, &[1]), plan(&plans, &[2]));
+    let guess = |plan: &Plan, stay| plan.against(&plans.today, &Answered::of_ten(exact(stay)).unwrap()).unwrap();
+    said(&bar(), |words| {
+        // All of the 60 take the large one: 60.00 more. Half of them would be lost: 1.1^e = 0.5 is e = -7.27, and
+        // 13.3 % take it: 180.00 - 31.84 (Python 3).
+        assert_eq!(
+            seen(words.guess(&guess(&large, "10"))),
+            "By your guess, 100 of 100 stay: about $60.00 more a week."
+        );
+        assert_eq!(seen(words.guess(&guess(&large, "5"))), "By your guess, 13 of 100 stay: about $148.16 less a week.");
+        assert_eq!(
+            seen(words.plan_guess(&large, &guess(&large, "10"))),
+            "By your guess, Large earns about $60.00 more a week"
+        );
+        // Down from 9.00 to 6.00 a price that matters little draws few, one that matters much draws many.
+        assert!(
+            seen(words.guess(&guess(&small, "9.5")))
+                .starts_with("By your guess, 16 more buyers come for each 100: about $")
+        );
+        assert!(seen(words.guess(&guess(&small, "9.5"))).ends_with(" less a week."));
+        assert!(seen(words.guess(&guess(&small, "8"))).ends_with(" more a week."));
+    });
 }
 
 #[test]
@@ -184,19 +306,19 @@ fn what_the_numbers_say() {
         pair("Dropping the Large cannot pay", "Even if all 40 buyers take the Small, you lose $40.00 a week."),
         pair(
             "Dropping the Small pays if 75 of 100 buyers take the Large",
-            "They pay $3.00 more for 200 mL more. 60 buyers a week.",
+            "If all 60 buyers take the Large, you earn $60.00 more a week. They pay $3.00 more for 200 mL more.",
         ),
         pair(turns, "You have not said how your customers react."),
     ];
     assert_eq!(found(None, None), known);
     // Half leave: far over the tipping point. None leaves: under it.
-    let last = |stay: &str| found(None, Answered::of_ten(exact(stay))).pop().unwrap();
-    assert_eq!(last("5"), pair(turns, "By your own answer, smaller sizes earn more."));
-    assert_eq!(last("10"), pair(turns, "By your own answer, larger sizes earn more."));
+    let first = |stay: &str| found(None, Answered::of_ten(exact(stay))).remove(0);
+    assert_eq!(first("5"), pair(turns, "By your own answer, smaller sizes earn more."));
+    assert_eq!(first("10"), pair(turns, "By your own answer, larger sizes earn more."));
     // Half of the price is to be left of 3.00: 6.00 for the small one.
     let under = found(Some(money("5")), None).pop().unwrap();
     let needs = "Mango Lane, Small needs $6.00 to reach your target.";
-    assert_eq!(under, pair("1 of 1 drinks cannot sell for $5.00 in any size", needs));
+    assert_eq!(under, pair("1 of 1 drinks misses your target at $5.00 in every size", needs));
 }
 
 /// The plan of these sizes.
@@ -246,9 +368,9 @@ fn why_there_is_no_answer() {
     assert_eq!(why(NoAnswer::SameSize(small)), "Both sizes are the Small. Choose a different one.");
     let nothing = "Mango Lane, Small earns nothing at its price. Type a higher price.";
     assert_eq!(why(NoAnswer::NothingLeft(offers.clone())), nothing);
-    let nobody = "None of these drinks is sold in another size, so no buyer can stay.";
-    assert_eq!(why(NoAnswer::NobodyCanStay { offers: offers.clone(), lost: Money::ZERO }), nobody);
-    assert_eq!(why(NoAnswer::NoPrice(offers)), "A price is missing. Type the price you would ask.");
+    let nobody = "None of these drinks is sold in another size, so no buyer can stay. You would lose $12.50 a week.";
+    assert_eq!(seen(why(NoAnswer::NobodyCanStay { offers: offers.clone(), lost: money("12.5") })), nobody);
+    assert_eq!(why(NoAnswer::NoPrice(offers)), "Mango Lane, Small has no price. Type the price you would ask.");
 }
 
 #[test]
@@ -295,10 +417,10 @@ fn drinks_under_a_price() {
     let at = below("7");
     let lines: Vec<String> = at.rows.iter().map(|row| seen(spare(row, &speaker))).collect();
     assert_eq!(lines, ["$3.00 short", "$1.00 to spare"]);
-    let short = "Tightest is Mango Lane, Large, $3.00 short before tax, $3.00 after.";
+    let short = "Tightest is Mango Lane, Large, $3.00 short before tax, $3.00 with tax.";
     assert_eq!(seen(tightest(at.tightest().unwrap(), &book, &speaker)), short);
     let all = below("11.505");
-    let spare = "Tightest is Mango Lane, Large, with $1.50 to spare before tax, $1.50 after.";
+    let spare = "Tightest is Mango Lane, Large, with $1.50 to spare before tax, $1.50 with tax.";
     assert_eq!(seen(tightest(all.tightest().unwrap(), &book, &speaker)), spare);
 }
 

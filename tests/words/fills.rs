@@ -109,10 +109,6 @@ fn why_a_recipe_does_not_make_a_size() {
     let drink = DrinkId::from_random(2);
     let said = |error| words::offer_error(&OfferError::Scale(error), &book);
     assert_eq!(
-        said(ScaleError::TopUpNegative { drink, over: ounces(120) }),
-        "The pieces are 1.2\u{a0}fl oz too much for this size. Use smaller pieces, or fill to the line with another ingredient."
-    );
-    assert_eq!(
         said(ScaleError::BetweenSteps { drink, short: ounces(110), over: ounces(290) }),
         "No number of pieces fits this size: 1.1\u{a0}fl oz short, or 2.9\u{a0}fl oz over with one more. Let one ingredient fill to the line."
     );

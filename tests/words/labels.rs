@@ -287,7 +287,7 @@ fn a_mixture_whose_parts_name_more_is_asked_about() {
         words::allergens(&more, &with_butter()),
         "The ingredients of a mixture name an allergen that is not marked: Nut butter. Mark the allergen."
     );
-    assert_eq!(words::allergens_by_law(&more, Law::UnitedStates), "None marked so far");
+    assert_eq!(words::allergens_by_law(&more, Law::UnitedStates), "Not checked");
 }
 
 /// Celery is none of the nine of the United States, yet who asks whether it is in a drink is told.
@@ -303,7 +303,11 @@ fn what_is_marked_is_said_whatever_the_law() {
     assert_eq!(words::allergens_by_law(&celery, Law::UnitedStates), "None");
     assert_eq!(words::allergens_marked(&of(&[Allergen::Milk, Allergen::Celery], Vec::new())), "Milk, Celery");
     assert_eq!(words::allergens_marked(&of(&[], Vec::new())), "None");
-    assert_eq!(words::allergens_marked(&of(&[], vec![GINGER])), "None marked so far");
+    assert_eq!(words::allergens_marked(&of(&[], vec![GINGER])), "Not checked");
+    // Who reads only the fold must not take "Milk" for all that is in it.
+    assert_eq!(words::allergens_marked(&of(&[Allergen::Milk], vec![GINGER])), "Milk · 1 not checked");
+    let mixture = Allergens { parts_not_known: vec![GINGER, BUTTER], ..of(&[Allergen::Milk], vec![GINGER]) };
+    assert_eq!(words::allergens_marked(&mixture), "Milk · 2 not checked");
 }
 
 #[test]
@@ -393,8 +397,8 @@ fn a_law_lists_its_own_allergens() {
     let around = |it: &mut Allergens| it.used_around.held.push(Allergen::Molluscs);
     assert_eq!(said(&[], around, Law::European), "None. Made where these are used: Mollusks.");
     assert_eq!(said(&[], around, Law::UnitedStates), "None. Made where these are used: Mollusks.");
-    assert_eq!(said(&[], |it| it.not_stated.push(BUTTER), Law::European), "None marked so far");
-    assert_eq!(said(&[], |it| it.parts_not_known.push(BUTTER), Law::European), "None marked so far");
+    assert_eq!(said(&[], |it| it.not_stated.push(BUTTER), Law::European), "Not checked");
+    assert_eq!(said(&[], |it| it.parts_not_known.push(BUTTER), Law::European), "Not checked");
     assert_eq!(said(&[], |it| it.nothing_in_it = true, Law::European), "None marked so far");
 }
 

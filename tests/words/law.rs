@@ -274,10 +274,10 @@ fn the_tax_on_sales_is_called_as_where_the_book_is() {
     let said = |code, place, rate| {
         let currency = Currency::from_code(code).expect("a currency");
         let speaker = words::Speaker::new(currency, System::Metric, NumberStyle::english(""));
-        words::tax(Tax { place, rate: crate::support::share(rate) }, &speaker)
+        words::tax(&[Tax { place, rate: crate::support::share(rate) }], &speaker)
     };
     assert_eq!(said("USD", TaxPlace::AddedAtTheTill, "0.065"), "Sales tax of 6.5% is added at the register.");
-    assert_eq!(said("EUR", TaxPlace::InThePrice, "0.19"), "Prices include 19.0% VAT or tax.");
+    assert_eq!(said("EUR", TaxPlace::InThePrice, "0.19"), "Prices include 19% VAT or tax.");
     for (place, rate) in
         [(TaxPlace::InThePrice, "0.19"), (TaxPlace::AddedAtTheTill, "0.19"), (TaxPlace::InThePrice, "0")]
     {

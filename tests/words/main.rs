@@ -22,8 +22,10 @@ mod restore_points;
 mod sales;
 mod sheets;
 mod sizes;
+mod starting;
 mod steps;
 mod table;
+mod varying;
 mod watch;
 mod working;
 mod yield_log;
@@ -54,13 +56,8 @@ fn book() -> Book {
     book.apply(&Edit::Put(Record::Ingredient(Ingredient::named(GINGER, "Ginger")))).expect("an ingredient holds");
     let ounces = |number| Amount::new(Exact::new(number, 0), Unit::UsFluidOunce);
     let bottle = Container {
-        id: BOTTLE,
-        name: "Bottle".into(),
-        brimful: Brimful::Weighed(ounces(16)),
-        declared: None,
         headspace: Headspace::Volume(ounces(1)),
-        set: Vec::new(),
-        shared: Vec::new(),
+        ..Container::new(BOTTLE, "Bottle".into(), Brimful::Weighed(ounces(16)))
     };
     book.apply(&Edit::Put(Record::Container(bottle))).expect("a container holds");
     book
@@ -122,7 +119,7 @@ fn what_was_refused() {
     );
     assert_eq!(
         at(Field::Target, Problem::NotAShare),
-        "Target margin: must be at least 0% and under 100%. Type 65 for 65%."
+        "Target margin: must be at least 0% and under 100%. Type 5 for 5%."
     );
     assert_eq!(
         at(Field::Headspace, Problem::NothingFits),

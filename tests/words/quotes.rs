@@ -50,6 +50,10 @@ fn how_old_a_price_is() {
     assert_eq!(said(Age::Fresh(day("2026-11-09"))), "quoted Nov 9, 2026");
     assert_eq!(said(Age::Old(day("2026-09-14"))), "needs a new price: quoted Sep 14, 2026");
     assert_eq!(said(Age::Undated), "no date");
+    let in_column = |age| words::age_in_column(age, today);
+    assert_eq!(in_column(Age::Fresh(today)), "checked today");
+    assert_eq!(in_column(Age::Fresh(day("2026-11-09"))), "Nov 9, 2026");
+    assert_eq!(in_column(Age::Old(day("2026-09-14"))), "needs a new price: quoted Sep 14, 2026");
 }
 
 /// An offer that moved to a margin of so many percent.
@@ -57,6 +61,8 @@ fn moved(drink: u64, from: OfferStatus, to: OfferStatus, percent: i64) -> OfferC
     let snapshot = |status, margin: i64| Snapshot {
         status,
         cost: Some(money("1")),
+        covered: None,
+        target: None,
         margin: Some(Share::from_fraction(Exact::new(margin, 2))),
         suggested: Some(money("4.5")),
         price: Some(money("4")),

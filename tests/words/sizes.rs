@@ -96,29 +96,41 @@ fn how_a_mean_came_about() {
 #[test]
 fn what_a_step_brings() {
     let book = menu(None);
-    let said = |price, cost, kept: Option<&str>| {
-        let step = Step { extra_price: money(price), extra_cost: money(cost), kept: kept.map(share) };
+    let said = |price, cost, fees, kept: Option<&str>| {
+        let (extra_price, extra_cost) = (money(price), money(cost));
+        let step = Step {
+            extra_price,
+            extra_cost,
+            extra_fees: money(fees),
+            extra_reductions: money("0"),
+            extra_left: extra_price.minus(extra_cost).unwrap().minus(money(fees)).unwrap(),
+            kept: kept.map(share),
+        };
         plain(words::size_step(container_id(1), container_id(2), &step, &book, &speaker(System::Metric)))
     };
     let from = "From Invented 250 mL 1 to Invented 500 mL 2, the price";
     assert_eq!(
-        said("1.50", "0.92", Some("0.3866")),
-        format!("{from} goes up $1.50. The cost goes up $0.92. You keep 38.7% of the extra price.")
+        said("1.50", "0.92", "0", Some("0.3866")),
+        format!("{from} goes up $1.50. The cost goes up $0.92. You keep $0.58: 38.7% of the extra price before tax.")
     );
     assert_eq!(
-        said("0.50", "0", Some("1")),
-        format!("{from} goes up $0.50. The cost stays the same. You keep 100.0% of the extra price.")
+        said("0.50", "0", "0.10", Some("0.8")),
+        format!(
+            "{from} goes up $0.50. The cost stays the same. Fees take $0.10 more. \
+             You keep $0.40: 80.0% of the extra price before tax."
+        )
     );
     assert_eq!(
-        said("0.50", "0.50", Some("0")),
+        said("0.50", "0.50", "0", Some("0")),
         format!("{from} goes up $0.50. The cost goes up $0.50. You keep nothing of the extra price.")
     );
     assert_eq!(
-        said("0.50", "0.92", Some("-0.84")),
+        said("0.50", "0.92", "0", Some("-0.84")),
         format!("{from} goes up $0.50. The cost goes up $0.92. You keep nothing of the extra price.")
     );
-    assert_eq!(said("0", "0.92", None), format!("{from} stays the same. The cost goes up $0.92."));
-    assert_eq!(said("-1", "-0.10", None), format!("{from} goes down $1.00. The cost goes down $0.10."));
+    assert_eq!(said("0", "0.92", "0", None), format!("{from} stays the same. The cost goes up $0.92."));
+    let down = format!("{from} goes down $1.00. The cost goes down $0.10. Fees take $0.03 less.");
+    assert_eq!(said("-1", "-0.10", "-0.03", None), down);
 }
 
 #[test]

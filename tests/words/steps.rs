@@ -284,10 +284,10 @@ fn what_was_added_and_changed_since_or_is_gone() {
 
 #[test]
 fn what_stands_beside_a_step() {
-    assert_eq!(words::undone("Price of Carrots"), "Undone: Price of Carrots.");
-    assert_eq!(words::redone("Price of Carrots"), "Redone: Price of Carrots.");
-    assert_eq!(words::not_undone("Price of Carrots", "Why."), "Not undone: Price of Carrots. Why.");
-    assert_eq!(words::not_redone("Price of Carrots", "Why."), "Not redone: Price of Carrots. Why.");
+    assert_eq!(words::undone("Price of Carrots"), "Undone: “Price of Carrots”.");
+    assert_eq!(words::redone("Price of Carrots"), "Redone: “Price of Carrots”.");
+    assert_eq!(words::not_undone("Price of Carrots", "Why."), "Not undone: “Price of Carrots”. Why.");
+    assert_eq!(words::not_redone("Price of Carrots", "Why."), "Not redone: “Price of Carrots”. Why.");
     assert_eq!(
         words::already_undone("Price of Carrots"),
         "Nothing left to undo for Price of Carrots. Another tab already did that."
@@ -319,6 +319,71 @@ fn what_a_step_was_done_to() {
     assert_eq!(said("Tax rate", Some(Key::Settings)), "");
     assert_eq!(said("Remove packaging", Some(Key::Ingredient(ingredient_id(77)))), "", "it is gone");
     assert_eq!(said("Import a book", None), "");
+}
+
+#[test]
+fn steps_of_costs_that_vary_say_their_values() {
+    use brimwright::book::{CommissionBase, DrinkKind, KindRate, OverheadPer, Season};
+    use brimwright::foundation::measure::Month;
+    macro_rules! step {
+        ($key:expr, $kind:ident, |$it:ident| $change:expr) => {
+            did($key, |record| {
+                if let Record::$kind($it) = record {
+                    $change;
+                }
+            })
+        };
+    }
+    let (book, green) = (Key::Settings, Key::Drink(crate::support::drink_id(1)));
+    let one_rate = |it: &mut brimwright::book::Settings| {
+        it.tax_by_kind = vec![KindRate { kind: DrinkKind::Shot, rate: share("0.0725") }];
+    };
+    assert_eq!(step!(book, Settings, |it| it.payment_fee.drinks = exact("1.5")), "Drinks per payment: 1 to 1.5");
+    assert_eq!(step!(book, Settings, |it| it.deposit_taxed = true), "Tax on deposits: no to yes");
+    assert_eq!(
+        step!(book, Settings, |it| it.commission_on = CommissionBase::WithTax),
+        "Commission on: price before tax to price with tax"
+    );
+    assert_eq!(step!(book, Settings, |it| it.overhead_per = OverheadPer::Week), "Overhead per: drink sold to week");
+    assert_eq!(step!(green, Drink, |it| it.tax_rate = Some(share("0.02"))), "Sales tax rate: blank to 2%");
+    assert_eq!(
+        step!(green, Drink, |it| it.labour.batch_volume = Some(amount("5 gal"))),
+        "Batch volume: blank to 5 gal"
+    );
+    assert_eq!(
+        step!(Key::Container(crate::support::container_id(1)), Container, |it| it.deposit = money("0.25")),
+        "Deposit: $0.00 to $0.25"
+    );
+    assert_eq!(step!(book, Settings, |it| one_rate(it)), "Tax by drink: blank to 7.25%");
+    let mut bar = bar();
+    let carrots = Key::Ingredient(ingredient_id(CARROTS));
+    let mut put = |record: Record| {
+        let was = bar.at(&[record.key()].into());
+        bar.apply(&Edit::Put(record)).unwrap();
+        words::did("What was done", &Patch::between(&was, &bar), &speaker(System::UsCustomary)).replace('\u{a0}', " ")
+    };
+    let season = |from, trim: &str| {
+        let season = Season { from, to: Month::August, trim_yield: share(trim), press_yield: None };
+        let pack = pack(1, "40 lb", "30");
+        Record::Ingredient(brimwright::book::Ingredient { season: Some(season), ..ingredient(1, [pack]) })
+    };
+    let rated = |rate: &str| {
+        let rate = KindRate { kind: DrinkKind::Shot, rate: share(rate) };
+        Record::Settings(Box::new(brimwright::book::Settings { tax_by_kind: vec![rate], ..settings() }))
+    };
+    assert_eq!(season(Month::May, "0.8").key(), carrots);
+    put(season(Month::May, "0.8"));
+    assert_eq!(put(season(Month::June, "0.8")), "Season starts: May to June");
+    assert_eq!(put(season(Month::June, "0.7")), "Seasonal trim yield: 80.0% to 70.0%");
+    put(rated("0.07"));
+    assert_eq!(put(rated("0.08")), "Tax by drink: 7% to 8%");
+    let discounted = |discounts: &str| {
+        let Record::Settings(it) = rated("0.08") else { panic!("settings") };
+        let reductions = brimwright::book::Reductions { discounts: share(discounts), ..Default::default() };
+        Record::Settings(Box::new(brimwright::book::Settings { reductions, ..*it }))
+    };
+    put(discounted("0.02"));
+    assert_eq!(put(discounted("0.03")), "Discounts: 2.0% to 3.0%");
 }
 
 /// What a step is called that makes this change of the record.
@@ -356,7 +421,7 @@ fn a_step_of_one_field_says_its_values_in_the_language_in_force() {
     // Of several fields the name says more.
     assert_eq!(did(carrots, both), "What was done");
     voice::set(Voice { texts: Table::built_in("es-US"), ..voice::here().clone() });
-    assert_eq!(did(carrots, quoted), "Precio por caja: de $30.00 a $34.50");
+    assert_eq!(did(carrots, quoted), "Precio del paquete: antes $30.00, ahora $34.50");
 }
 
 #[test]

@@ -122,12 +122,12 @@ fn how_many_sizes_prices_would_move() {
 fn what_is_not_known_from_a_day() {
     let book = bar(None);
     let said = |on| words::watch::unknown(&followed(&book, on).unknown, day(on), &book);
-    let names = "Invented ingredient 2, Invented bottle 1";
+    let names = "Invented ingredient 2; Invented bottle 1";
     let known = |names: &str, on: &str| format!("No price from {on} for {names}. Today’s price is used.");
     assert_eq!(said("2026-11-02"), known(names, "Nov 2, 2026"));
-    assert_eq!(said("2026-11-01"), known(&format!("Invented ingredient 1, {names}"), "Nov 1, 2026"));
+    assert_eq!(said("2026-11-01"), known(&format!("Invented ingredient 1; {names}"), "Nov 1, 2026"));
     let goods = [1, 2, 2, 1, 2].map(|id| Goods::Ingredient(ingredient_id(id)));
-    let four = "Invented ingredient 1, Invented ingredient 2, Invented ingredient 2 and 2 more";
+    let four = "Invented ingredient 1; Invented ingredient 2; Invented ingredient 2 and 2 more";
     assert_eq!(words::watch::unknown(&goods, day("2026-11-02"), &book), known(four, "Nov 2, 2026"));
     assert_eq!(words::watch::unknown(&[], day("2026-11-02"), &book), "");
     let ahead = "Jan 1, 2027 is in the future. Choose today or an earlier day.";
@@ -171,7 +171,7 @@ fn the_biggest_cost_drivers() {
     let sold = bar(Some("10"));
     let sentence = "Ingredients and packaging cost you $11.00 per week. Your biggest cost driver is Invented ingredient 1, at 90.9%. If the price of Invented ingredient 1 goes up 10%, your profit drops by $0.75 per week.";
     assert_eq!(said(&sold), spaced(&format!("{sentence} {other}")));
-    let how = "Invented ingredient 1: drinks sold per week × its cost in each drink, plus waste, is $10.00. $10.00 ÷ $11.00 is 90.9%. The price is $1.50 of the $2.00 you pay per pack. 10% of $10.00 × $1.50 ÷ $2.00 is $0.75.";
+    let how = "Invented ingredient 1: drinks sold per week × its cost in each drink, plus waste and free drinks, is $10.00. $10.00 ÷ $11.00 is 90.9%. The price is $1.50 of the $2.00 you pay per pack. 10% of $10.00 × $1.50 ÷ $2.00 is $0.75.";
     assert_eq!(working(&sold), how);
     let idle = |book: &Book| words::watch::idle(&hangs(book).idle, book);
     assert_eq!(idle(&sold), "Not used in any counted drink: Invented ingredient 2.");
@@ -266,6 +266,8 @@ fn what_changed_today_and_what_it_costs_a_week() {
         let snapshot = Snapshot {
             status: OfferStatus::UnderTarget,
             cost: None,
+            covered: None,
+            target: None,
             margin: margin.map(share),
             suggested: suggested.map(money),
             price: None,
@@ -285,7 +287,9 @@ fn what_changed_today_and_what_it_costs_a_week() {
 
 #[test]
 fn how_many_sizes_a_step_moved() {
-    let snapshot = |status| Some(Snapshot { status, cost: None, margin: None, suggested: None, price: None });
+    let snapshot = |status| {
+        Some(Snapshot { status, cost: None, covered: None, target: None, margin: None, suggested: None, price: None })
+    };
     let moved = |before, after| OfferChange { offer: offer_id(1, 1), before: snapshot(before), after: snapshot(after) };
     let (holds, falls) =
         (moved(OfferStatus::OnTarget, OfferStatus::OnTarget), moved(OfferStatus::OnTarget, OfferStatus::UnderTarget));

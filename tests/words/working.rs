@@ -1,13 +1,19 @@
 //! Workings in words, by hand.
 
-use brimwright::book::{Book, Edit, FlatCost, Goods, Key, LineId, Part, Record, Stage};
+use brimwright::book::{
+    Book, Drink, Edit, FlatCost, Goods, Ice, IcePlace, Ingredient, Key, Line, LineId, Part, Record, Scaling, Season,
+    Settings, Stage,
+};
 use brimwright::drink::ledger::{Ledger, OfferError};
-use brimwright::foundation::measure::{Currency, NumberStyle, System};
+use brimwright::foundation::measure::{Currency, Month, NumberStyle, System};
 use brimwright::words::{Speaker, Working};
 use brimwright::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of};
 
 use crate::bars::{juice_bar, smoothie_bar};
-use crate::support::{amount, container_id, drink_id, ingredient_id, offer_id, pack_id};
+use crate::support::{
+    amount, container, container_id, drink, drink_id, grams, ingredient, ingredient_id, line, offer, offer_id, pack,
+    pack_id, settings, share,
+};
 
 /// The working of a number as text, with plain blanks.
 pub fn text(book: &Book, shown: Shown) -> String {
@@ -224,16 +230,16 @@ fn steps_ice_air_and_a_top_up() {
     let book = smoothie_bar();
     let said = |of| first(&book, large(of));
     // The cup: pi / 12 * 110 * (60^2 + 60 * 87.5 + 87.5^2) = 475346 mm3. Ice that floats takes
-    // 33.012 g / 0.8983 g/mL; the rest of the recipe fills 375.39 mL as written.
-    assert_eq!(said(OfOffer::Factor), "Recipe multiple: 1.1684. 439 mL to fill ÷ 375 mL in the recipe = 1.1684.");
+    // 33.012 g / 0.902 g/mL; the rest of the recipe fills 375.39 mL as written.
+    assert_eq!(said(OfOffer::Factor), "Recipe multiple: 1.1688. 439 mL to fill ÷ 375 mL in the recipe = 1.1688.");
     assert_eq!(
         text(&book, large(OfOffer::InDrink(line_id(1)))),
         "Bananas, trimmed, in the drink: 1 ea. 2 × 1/2 ea = 1 ea.
   Bananas, trimmed, piece size: 1/2 ea. Entered in Banana oat.
-  Bananas, whole pieces: 2. 2.3368 to the nearest whole number = 2.
-    Bananas, pieces before rounding: 2.3368. 1 ea in the recipe × 1.1684 ÷ 1/2 ea per piece = 2.3368.
+  Bananas, whole pieces: 2. 2.3376 to the nearest whole number = 2.
+    Bananas, pieces before rounding: 2.3376. 1 ea in the recipe × 1.1688 ÷ 1/2 ea per piece = 2.3376.
       Bananas, trimmed, in the recipe: 1 ea. Entered in Banana oat.
-      Recipe multiple: 1.1684. See its own math.
+      Recipe multiple: 1.1688. See its own math.
       Bananas, trimmed, piece size: 1/2 ea. Entered in Banana oat.
 "
     );
@@ -262,12 +268,13 @@ fn steps_ice_air_and_a_top_up() {
   Ice, pack size: 10 kg. Entered in Ice.
 "
     );
-    // 475.35 - 133.39 - 51.41 - 38.56 - 36.75 = 215.24 mL; the top-up's 150 mL fill 165 with air.
+    // 475.35 - 133.39 - 51.43 - 38.57 - 36.6 = 215.36 mL; the top-up's 150 mL fill 165 with air.
     assert_eq!(
         said(OfOffer::InDrink(line_id(5))),
         "Milk, as purchased, in the drink: 196 mL. The recipe’s 150 mL fills 165 mL. With 215 mL left to fill, this takes 196 mL."
     );
-    assert_eq!(first(&book, large(OfOffer::Liquid)), "Liquid density: 0.8983 g/mL. 337 g ÷ 375 mL = 0.8983 g/mL.");
+    // As it is poured: 115.2 g of banana, 1.1688 times 40 g of oats and 27.51 g of ice, 201.66 g of milk.
+    assert_eq!(first(&book, large(OfOffer::Liquid)), "Liquid density: 0.902 g/mL. 396 g ÷ 439 mL = 0.902 g/mL.");
     // Steps, the rest and nothing to top up: found together.
     let mut two = book.drink(drink_id(1)).unwrap().clone();
     two.lines.retain(|line| line.id != line_id(5));
@@ -276,6 +283,91 @@ fn steps_ice_air_and_a_top_up() {
     let factor = text(&book, large(OfOffer::Factor));
     let found = "Bananas, trimmed, in the drink: 2 ea. Whole pieces that fill the drink with all the rest: 2 ea.";
     assert!(factor.contains(found), "{factor}");
+}
+
+/// Milk and half bananas of 50 g at the density of water, in a cup of so much; a season in June. Invented.
+fn milk_and_bananas(filled: &str, melted: &str) -> Book {
+    let season = Season { from: Month::June, to: Month::June, trim_yield: share("0.5"), press_yield: None };
+    let bananas = Ingredient {
+        name: "Bananas".into(),
+        trim_yield: share("0.8"),
+        piece_weight: Some(grams("62.5")),
+        season: Some(season),
+        ..ingredient(2, [pack(1, "1 kg", "2")])
+    };
+    let milk = Ingredient { name: "Milk".into(), ..ingredient(1, [pack(1, "1 L", "1")]) };
+    let ice = Ingredient { name: "Ice".into(), ..ingredient(3, [pack(1, "10 kg", "3")]) };
+    let steps = Scaling::Stepped(amount("0.8 ea"));
+    let mut lines = vec![line(1, 1, "100 mL"), Line { stage: Stage::Trimmed, scaling: steps, ..line(2, 2, "1 ea") }];
+    if melted != "0" {
+        let ice = Ice { place: IcePlace::BlendedIn, packing: share("0.6"), melted: share(melted) };
+        lines.push(Line { ice: Some(ice), scaling: Scaling::Fixed, ..line(3, 3, "91.7 g") });
+    }
+    let smoothie = Drink { name: "Banana milk".into(), ..drink(1, "150 mL", lines) };
+    let records = [
+        Record::Ingredient(milk),
+        Record::Ingredient(bananas),
+        Record::Ingredient(ice),
+        Record::Container(container(1, filled)),
+        Record::Drink(smoothie),
+        Record::Offer(offer(1, 1, Some("6"))),
+    ];
+    crate::support::book(Settings { units: System::Metric, ..settings() }, records)
+}
+
+#[test]
+fn whole_pieces_that_another_line_makes_room_for() {
+    // By hand: 180 mL are 1.2 times 150; 1.2 bananas are one and a half steps of 0.8, taken as two, 80 mL. Milk takes
+    // 100 mL, once the recipe, by which one step would be the nearest.
+    let book = milk_and_bananas("180 mL", "0");
+    assert_eq!(
+        text(&book, large(OfOffer::InDrink(line_id(2)))),
+        "Bananas, trimmed, in the drink: 1.6 ea. 2 × 0.8 ea = 1.6 ea.
+  Bananas, trimmed, piece size: 0.8 ea. Entered in Banana milk.
+  Bananas, whole pieces: 2. 1.5 to the nearest whole number = 2.
+    Bananas, pieces before rounding: 1.5. 1 ea in the recipe × 1.2 ÷ 0.8 ea per piece = 1.5.
+      Bananas, trimmed, in the recipe: 1 ea. Entered in Banana milk.
+      Recipe multiple before whole pieces: 1.2. 180 mL to fill ÷ 150 mL in the recipe = 1.2.
+        Left to fill: 180 mL. Fill only: 180 mL.
+          Fill: 180 mL. See its own math.
+        Recipe volume: 150 mL. Milk, as purchased, in the recipe 100 mL + Bananas, trimmed, volume 50 mL = 150 mL.
+          Milk, as purchased, in the recipe: 100 mL. Entered in Banana milk.
+          Bananas, trimmed, volume: 50 mL. See its own math.
+      Bananas, trimmed, piece size: 0.8 ea. Entered in Banana milk.
+"
+    );
+}
+
+#[test]
+fn a_season_in_force_is_named() {
+    // By hand: of a piece of 62.5 g, 50 g are left, and in June half of it, 31.25 g.
+    let mut book = milk_and_bananas("180 mL", "0");
+    let weight = |book: &Book| text(book, large(OfOffer::Written(line_id(2))));
+    assert!(weight(&book).contains("Bananas, trim yield: 80%. Entered in Bananas."), "{}", weight(&book));
+    book.set_month(Some(Month::June));
+    assert!(weight(&book).contains("Bananas, trim yield this season: 50%. Entered in Bananas."), "{}", weight(&book));
+    assert!(weight(&book).contains("1 ea at 63 g per piece × 50% yield = 31 g"), "{}", weight(&book));
+}
+
+#[test]
+fn blended_ice_that_melts() {
+    // By hand: of 91.7 g, a tenth melts: 9.17 g / 0.9982 = 9.187 mL, and 82.53 g / 0.917 = 90 mL.
+    let book = milk_and_bananas("280 mL", "0.1");
+    assert_eq!(
+        text(&book, large(OfOffer::Written(line_id(3)))),
+        "Ice, as purchased, volume: 99 mL. Ice, volume still frozen 90 mL + Ice, volume melted 9 mL = 99 mL.
+  Ice, volume still frozen: 90 mL. 91.7 g × 90% at 0.917 g/mL = 90 mL.
+    Ice, as purchased, in the recipe: 91.7 g. Entered in Banana milk.
+    Ice, still frozen: 90%. The whole 100% − Ice, melted 10% = 90%.
+      The whole: 100%. All of the amount.
+      Ice, melted: 10%. Entered in Banana milk.
+    Ice density: 0.917 g/mL. Ice at 0 °C weighs 0.917 g/mL (IAPWS R10-06).
+  Ice, volume melted: 9 mL. 91.7 g × 10% at 0.9982 g/mL = 9 mL.
+    Ice, as purchased, in the recipe: 91.7 g. Entered in Banana milk.
+    Ice, melted: 10%. Entered in Banana milk.
+    Density of melted ice: 0.9982 g/mL. Water at 20 °C weighs 0.9982 g/mL (IAPWS R6-95).
+"
+    );
 }
 
 #[test]

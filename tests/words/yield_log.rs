@@ -91,10 +91,10 @@ fn what_a_weighing_does_not_tell() {
 fn what_can_be_adopted() {
     let said =
         |step, now: Option<&str>| words::proposal(step, share("0.891"), now.map(share), &speaker(System::UsCustomary));
-    assert_eq!(said(Step::Trim, Some("0.89")), spaced("Trim yield: 89.1%, now 89.0%"));
-    assert_eq!(said(Step::Trim, None), spaced("Trim yield: 89.1%, none now"));
-    assert_eq!(said(Step::Press, Some("0.89")), spaced("Juice yield: 89.1%, now 89.0%"));
-    assert_eq!(said(Step::Press, None), spaced("Juice yield: 89.1%, none now"));
+    assert_eq!(said(Step::Trim, Some("0.89")), spaced("Trim yield: 89.1%, before 89.0%"));
+    assert_eq!(said(Step::Trim, None), spaced("Trim yield: 89.1%, none before"));
+    assert_eq!(said(Step::Press, Some("0.89")), spaced("Juice yield: 89.1%, before 89.0%"));
+    assert_eq!(said(Step::Press, None), spaced("Juice yield: 89.1%, none before"));
     let moved = OfferChange { offer: offer_id(1, 1), before: None, after: None };
     assert_eq!(words::would_move(&[moved, moved]), "2 sizes would be affected, none would drop below target.");
     assert_eq!(words::would_move(&[]), "No sizes would be affected.");
