@@ -57,6 +57,7 @@ async fn drinks_with_ice_and_air_and_halves_of_a_banana() {
     between_two_steps(&journey).await;
     a_card_with_allergens(&journey).await;
     over_ice(&journey).await;
+    what_a_line_lacks(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
@@ -126,26 +127,27 @@ async fn sizes_on_the_spot(journey: &Journey) {
     assert_eq!(journey.title_of_undo().await, steps);
 }
 
-/// Without a top-up: at three quarters of the recipe the banana jumps from one half to two, and
-/// what is made from 302.5 mL to 357.5.
+/// Without a top-up: at three quarters of the recipe the banana jumps from one half to two, and what is made with
+/// all the rest as nearly from 302.5 mL to 357.5. Between the two, the rest takes up what halves leave.
 async fn between_two_steps(journey: &Journey) {
     let scaling = scaling_of("Whole milk");
     let way = By::Label(&scaling);
     journey.choose(way, say!(drinks::scale_with_size)).await;
     journey.type_into(size(), "320").await;
-    // 320 - 302.5 and 357.5 - 320.
-    journey.expect_sentence(size(), &say!(drinks::between_pieces, short = "18 mL", over = "38 mL")).await;
+    // 320 of 440 mL are nearer to one half, and (320 - 55) / 330 = 0.80303 times 150 mL, 91.7 g and 50 mL.
+    journey.expect_sentence(size(), "").await;
+    expect_recipe(journey, ["1/2 ea", "120 mL", "74 g", "40 mL", "29 mL"]).await;
+    let names = say!(refusals::and_list, before = "Whole milk, Ice", last = "Yoghurt");
+    journey.wait_for_text(&say!(drinks::take_up_rest, names = names)).await;
+    // 330 are half way, and half a step is taken upwards: (330 - 110) / 330 = 0.66667 times the rest.
+    journey.type_into(size(), "330").await;
+    expect_recipe(journey, ["1 ea", "100 mL", "61 g", "33 mL", "30 mL"]).await;
     // 302.5 - 55 = 0.75 * 330: just before the jump.
     journey.type_into(size(), "300").await;
     journey.expect_sentence(size(), "").await;
     // (300 - 55) / 330 = 0.742424 times 150 mL, 91.7 g and 50 mL.
     expect_recipe(journey, ["1/2 ea", "111 mL", "68 g", "37 mL", "27 mL"]).await;
-    // A size that is sold says the same: 330 - 302.5 and 357.5 - 330.
     journey.choose(By::Label(say!(drinks::add_size)), "Tumbler").await;
-    journey.expect_lines(By::Item("Tumbler"), &["Tumbler", say!(first::no_price), say!(first::needs_details)]).await;
-    journey.click(By::Text("Tumbler")).await;
-    journey.wait_for_text(&say!(drinks::between_pieces, short = "28 mL", over = "28 mL")).await;
-    journey.click(By::Text(say!(drinks::back_to_drink))).await;
     journey.choose(way, say!(drinks::fill_to_the_line)).await;
     journey.click(By::Text("Tumbler")).await;
     let fill = say!(drinks::fill_from, fill = "330 mL", brimful = "350 mL", headspace = "20 mL");
@@ -155,12 +157,13 @@ async fn between_two_steps(journey: &Journey) {
 
 async fn a_card_with_allergens(journey: &Journey) {
     journey.click(By::Text(say!(drinks::recipe_card))).await;
-    // What nobody trims is taken as it was purchased, and the card does not say so.
+    // What nobody trims is taken as it was purchased, and the card does not say so. 68.775 g of ice are shown as 68.78,
+    // 0.0055 mL more; milk is rounded last and has 87.4945 mL left.
     let lines = [
         used("1 Banana", say!(drinks::trimmed)),
-        used("87.5 mL Whole milk", say!(counter::fill_to_the_line_alone)),
         used("68.78 g Ice", say!(drinks::ice_blended_in)),
         "37.5 mL Yoghurt".to_owned(),
+        used("87.49 mL Whole milk", say!(counter::fill_to_the_line_alone)),
     ];
     journey.expect_each(".recipe > li", &lines.each_ref().map(String::as_str)).await;
     let milk = say!(labels::allergen_with_ingredients, allergen = say!(labels::milk), names = "Whole milk, Yoghurt");
@@ -213,4 +216,32 @@ async fn over(journey: &Journey, tea: &str, place: &str, ice: &str) {
     let (head, same) = (head(), say!(drinks::same_amount));
     let rows: [&[&str]; 3] = [&head, &[&apple_tea, tea, same], &[&name, ice, same]];
     journey.expect_rows(say!(drinks::try_a_size), &rows).await;
+}
+
+/// What a line lacks is a field where the line stands: typed there, or the figure that all share is taken. And peel
+/// is asked about: of 200 g with the peel, 70% is drink.
+async fn what_a_line_lacks(journey: &Journey) {
+    entering::ingredient(journey, "Mango", "10 kg", "30").await;
+    journey.enter(By::Label(say!(goods::trim_yield)), "70").await;
+    entering::drink(journey, "Slow Noon", say!(first::type_blended), "300").await;
+    entering::line(journey, "Mango", "200 g").await;
+    journey.expect_value(By::Label(&prep_of("Mango")), say!(drinks::trimmed)).await;
+    let makes = By::Label(say!(drinks::recipe_makes));
+    journey.expect_sentence(makes, &say!(drinks::needs_density, name = "Mango")).await;
+    let figure = "1 g/mL";
+    journey.click(By::Text(&say!(drinks::use_starting_figure, figure = figure))).await;
+    journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "200 mL")).await;
+    journey.wait_for_text(&say!(drinks::starting_figure_assumed, figure = figure)).await;
+    // 200 / 0.8 = 250. The field stays where it is.
+    let density = say!(drinks::density_of, name = "Mango");
+    journey.enter(By::Label(&density), "0.8").await;
+    journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "250 mL")).await;
+    journey.choose(By::Label(&prep_of("Mango")), say!(drinks::as_purchased)).await;
+    journey.wait_for_text(&say!(drinks::peel_asked, name = "Mango")).await;
+    journey.screenshot("asked_in_the_line").await;
+    journey.click(By::Text(say!(drinks::weighed_with_peel))).await;
+    // 140 / 0.8 = 175.
+    journey.expect_value(By::Label(&say!(drinks::amount_of, name = "Mango")), "140 g").await;
+    journey.expect_value(By::Label(&prep_of("Mango")), say!(drinks::trimmed)).await;
+    journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "175 mL")).await;
 }

@@ -74,8 +74,8 @@ async fn a_file_that_cannot_be_read_is_explained_and_changes_nothing(engine: Eng
         ),
         (
             "newer.json",
-            b"{\"format\": \"brimwright-book\", \"version\": 4, \"surprise\": []}".to_vec(),
-            say!(book::file_newer, version = "4"),
+            b"{\"format\": \"brimwright-book\", \"version\": 5, \"surprise\": []}".to_vec(),
+            say!(book::file_newer, version = "5"),
         ),
         ("picture.json", vec![0x89, b'P', b'N', b'G', 0xff, 0xfe], say!(book::file_not_text).into()),
         (
@@ -117,6 +117,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one(engine: Engine) {
         counts(say!(first::drinks), 0, 0, 1),
         counts(say!(first::sizes), 0, 1, 4),
         counts(say!(drinks::ingredients), 1, 1, 0),
+        counts(say!(market::weeks_of_sales), 0, 8, 0),
         counts(say!(sales::scenarios), 0, 1, 0),
         counts(say!(counter::batches), 0, 1, 0),
         say!(book::settings_changed).to_owned(),
@@ -219,6 +220,9 @@ fn changed_demo() -> Value {
     offers[0]["price"] = json!("99");
     let planned = book["scenarios"][0]["offers"].as_array_mut().expect("a list");
     planned.retain(|offer| offer["drink"] != "1");
+    for week in book["weeks"].as_array_mut().expect("a list") {
+        week["sold"].as_array_mut().expect("a list").retain(|sold| sold["drink"] != "1");
+    }
     let made = book["batches"][0]["makes"].as_array_mut().expect("a list");
     made.retain(|make| make["drink"] != "1");
     book

@@ -57,8 +57,9 @@ async fn make(journey: &Journey) {
     journey.click(By::Text(say!(first::buying))).await;
     journey.click(By::Text(say!(goods::buying_list))).await;
     journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
-    // 46 + 58 + 42.50 + 16 + 36 + 30 for caps, labels, shot bottles, their caps and labels, bands.
-    to_buy(journey, "$228.50", "6").await;
+    // 46 + 4 * 58 + 42.50 + 16 + 36 + 30 for caps, labels, which are bought by fours, shot bottles, their caps and
+    // labels, bands.
+    to_buy(journey, "$402.50", "6").await;
     let needed = [
         &say!(market::amount_needed, amount = "86 ea"),
         say!(market::on_hand_not_counted),
@@ -77,7 +78,7 @@ async fn make(journey: &Journey) {
     journey.wait_for_text(&say!(book::fix_field_to_see, field = say!(market::weeks_of_sales))).await;
     journey.wait_for_text_gone(say!(market::total_cost)).await;
     journey.type_into(weeks, "0").await;
-    to_buy(journey, "$228.50", "6").await;
+    to_buy(journey, "$402.50", "6").await;
     // Without the batch nothing is asked, so nothing is missing.
     let batch = say!(sales::batch_of, day = "Nov 26, 2026");
     journey.click(By::Text(&batch)).await;
@@ -90,19 +91,19 @@ async fn make(journey: &Journey) {
 async fn work_it(journey: &Journey) {
     journey.click(By::Label("Bottle cap 1 × 1,000 ea")).await;
     journey.wait_for_text(&bought("1")).await;
-    journey.wait_for_text(&totals("$228.50", "$46.00", "$182.50")).await;
+    journey.wait_for_text(&totals("$402.50", "$46.00", "$356.50")).await;
     let paid = say!(market::paid_per_pack, name = "Bottle cap");
     let fix = say!(book::fix_field_to_see, field = &paid);
     let paid = By::Label(&paid);
     journey.type_into(paid, "5O").await;
     journey.expect_error(paid, &say!(book::not_a_number, text = "5O", example = "38.50")).await;
     // No sum stands beside it.
-    journey.wait_for_text_gone("$182.50").await;
+    journey.wait_for_text_gone("$356.50").await;
     journey.wait_for_text(&fix).await;
     journey.type_into(paid, "50.25").await;
     journey.expect_error(paid, "").await;
-    journey.wait_for_text(&totals("$232.75", "$50.25", "$182.50")).await;
-    // Two packs of labels, no shot labels, and mint by hand: + 58 - 36 + 9.50.
+    journey.wait_for_text(&totals("$406.75", "$50.25", "$356.50")).await;
+    // Two packs of labels for four, no shot labels, and mint by hand: - 116 - 36 + 9.50.
     journey.click(By::Text(&say!(market::change_item, name = "Bottle label"))).await;
     let packs = say!(market::packs_of, name = "Bottle label");
     let packs = By::Label(&packs);
@@ -158,7 +159,7 @@ async fn carry(journey: &Journey) {
     // The batch again, with the cap at its new price.
     journey.click(By::Text(say!(market::replace_list))).await;
     journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
-    to_buy(journey, "$232.75", "6").await;
+    to_buy(journey, "$406.75", "6").await;
 }
 
 async fn finish(journey: &Journey) {
@@ -172,7 +173,7 @@ async fn finish(journey: &Journey) {
     journey.wait_for_text(say!(market::no_list_yet)).await;
     journey.choose_day(By::Label(say!(market::batches_from)), "2026-11-26").await;
     // A thousand caps are here now.
-    to_buy(journey, "$182.50", "5").await;
+    to_buy(journey, "$356.50", "5").await;
     journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text(&bought("1")).await;
     journey.screenshot("back").await;

@@ -1,4 +1,4 @@
-//! The first start: two ways in, and the books that come of them.
+//! The first start: the ways in, and the books that come of them.
 
 use brimwright::say;
 
@@ -10,12 +10,13 @@ pub fn demo_listed() -> String {
 }
 
 #[tokio::test]
-async fn a_new_person_finds_two_ways() {
-    let journey = Journey::start("two_ways").await;
+async fn a_new_person_finds_the_ways_in() {
+    let journey = Journey::start("ways_in").await;
     journey.open().await;
     journey.wait_for_text(say!(first::tagline)).await;
     journey.wait_for_text(say!(first::start_book_about)).await;
     journey.wait_for_text(say!(first::look_around_about)).await;
+    journey.wait_for_text(say!(first::second_demo_about)).await;
     journey.wait_for_text_gone(say!(first::your_books)).await;
 
     journey.click(By::Text(say!(first::look_around))).await;
@@ -33,12 +34,23 @@ async fn a_new_person_finds_two_ways() {
     // Opened again, not doubled.
     journey.expect_books(&[&demo_listed()]).await;
 
+    // A bar in euros, beside the first.
+    journey.click(By::Text(say!(book::close_book))).await;
+    journey.click(By::Text(say!(first::second_demo))).await;
+    journey.wait_for_text("€").await;
+    journey.click(By::Text(say!(first::book))).await;
+    let second = ["Kastanje Saftbar", say!(first::sample_data)].join(" ");
+    journey.expect_books(&[&second, &demo_listed()]).await;
+
+    // A book of one's own begins with questions about the shop, and they can be skipped.
     journey.click(By::Text(say!(first::start_book))).await;
-    journey.wait_for_text(say!(first::first_price_steps)).await;
+    journey.wait_for_text(say!(setup::your_shop)).await;
     journey.wait_for_text_gone(say!(first::sample_data)).await;
+    journey.click(By::Text(say!(setup::skip_questions))).await;
+    journey.wait_for_text(say!(first::price_first_drink_about)).await;
     journey.click(By::Text(say!(first::book))).await;
     journey.wait_for_text(say!(book::all_books)).await;
-    journey.expect_books(&[&demo_listed(), say!(first::new_book_name)]).await;
+    journey.expect_books(&[&second, &demo_listed(), say!(first::new_book_name)]).await;
     journey.expect_each(".books li:has(.open-now) button > span:first-child", &[say!(first::new_book_name)]).await;
     journey.screenshot("books").await;
 }

@@ -118,22 +118,38 @@ async fn by_the_owners_answer(journey: &Journey) {
     journey.enter(answer, "9").await;
     journey.click(By::Text(say!(decide::by_profit))).await;
     journey.wait_for_text(say!(decide::by_profit_about)).await;
-    let row = |sizes: &str, share: &str, cards: usize, needs: &str, profit: &str| {
-        [&*row(sizes, share, cards, &stay(needs)), &say!(decide::about_profit, profit = profit)].join(" ")
+    // Against 213.50 of today. As many stay as bring as much: (221.80 - 128.50) / 125.00 = 74.6 %, (221.00 - 112.50) /
+    // 137.50 = 78.9 % and 82.2 %, up to a whole buyer since these pay.
+    let guessed = |stay: usize, more| say!(decide::guess_stays_more, buyers = stay, profit = more);
+    let row = |sizes: &str, chosen: String, guess: String, needs: &str, profit: &str| {
+        [sizes, &chosen, &guess, &stay(needs), &say!(decide::about_profit, profit = profit)].join(" ")
     };
+    let chosen = |share: &str, cards: usize| say!(decide::plan_chosen, share = share, cards = cards);
     let tried = [
-        row("Middle + Large", "50%", 2, "68", "$221.80"),
-        row("Middle", "45%", 1, "74", "$221.00"),
-        row("Small + Large", "55%", 2, "79", "$219.43"),
+        row("Middle + Large", chosen("50%", 2), guessed(75, "$8.30"), "68", "$221.80"),
+        row("Middle", chosen("45%", 1), guessed(79, "$7.50"), "74", "$221.00"),
+        row("Small + Large", chosen("55%", 2), guessed(83, "$5.93"), "79", "$219.43"),
     ];
     journey.expect_each(".decision-rest > .section .under > summary", &tried.each_ref().map(String::as_str)).await;
+    journey.wait_for_text(say!(decide::of_ten_moves_down)).await;
+    let first = say!(decide::plan_pays_guess, plan = "Middle + Large", profit = "$8.30");
+    journey.expect_each(".decision-answer .verdict", &[&first]).await;
     journey.screenshot("by_profit").await;
+    // With seven of ten, e is -3.742. The small alone, which cannot pay with the buyers of today, draws more of them by
+    // its lower price: 85.00 and 1.70 of 45 * 2.6913 and 5 * 5.2163 bring 335.22 (Python 3), 121.72 more.
+    journey.enter(answer, "7").await;
+    journey
+        .expect_each(".decision-answer .verdict", &[&say!(decide::plan_pays_guess, plan = "Small", profit = "$121.72")])
+        .await;
+    journey.enter(answer, "9").await;
+    journey.wait_for_text(&first).await;
 }
 
 async fn kept_as_a_scenario(journey: &Journey) {
     journey.click(By::Text("Middle")).await;
     journey.click(By::Text(say!(decide::keep_as_scenario))).await;
-    journey.expect_value(By::Label(say!(common::name)), "Middle").await;
+    let named = say!(decide::named_staying, name = "Middle", buyers = "100");
+    journey.expect_value(By::Label(say!(common::name)), &named).await;
     journey.wait_for_text("$250.00").await;
     journey.screenshot("scenario").await;
 }

@@ -13,6 +13,7 @@ mod engines;
 mod entering;
 #[path = "../faults/in_browsers/mod.rs"]
 mod faults;
+mod first_price;
 mod first_start;
 mod harness;
 mod harness_itself;
@@ -38,6 +39,7 @@ mod returning;
 mod sales;
 mod screens;
 mod smoothie_bottle;
+mod starting;
 #[path = "../support/mod.rs"]
 mod support;
 mod switching;
@@ -48,4 +50,5 @@ mod typing;
 mod undo;
 mod unread;
 mod updating;
+mod varying_costs;
 mod what_if;

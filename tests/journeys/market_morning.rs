@@ -115,7 +115,7 @@ async fn list_ticked_off(journey: &Journey) {
     journey.wait_for_text(&bought("0")).await;
     let lines = [
         "Bottle cap 1 × 1,000 ea",
-        "Bottle label 1 × 1,000 ea",
+        "Bottle label 4 × 1,000 ea",
         "2 oz shot bottle 1 × 250 ea",
         "Shot cap 1 × 500 ea",
         "Shot label 1 × 1,000 ea",

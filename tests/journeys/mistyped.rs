@@ -94,7 +94,7 @@ async fn readings(journey: &Journey) {
         journey.enter(field, typed).await;
     }
     let unsaved = say!(book::new_capacity_unsaved, of = "Large cup");
-    let needs = say!(book::still_needs, needs = say!(book::needs_volume_2));
+    let needs = say!(book::still_needs, fields = 1_usize, needs = say!(book::needs_volume_2));
     journey.wait_for_text(&[&*unsaved, &needs].join(" ")).await;
     journey.enter(volume, "16.86").await;
     journey.wait_for_text_gone(&unsaved).await;

@@ -31,7 +31,7 @@ fn waits(unsaved: &str, needs: &[&str]) -> String {
 }
 
 fn still_needs(needs: &[&str]) -> String {
-    say!(book::still_needs, needs = needs.join(", "))
+    say!(book::still_needs, fields = needs.len(), needs = needs.join(", "))
 }
 
 /// What the Undo of the head says of a step.

@@ -157,7 +157,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
     let (used_around, _) = around(&say!(labels::made_where_used, allergens = HOLE));
     let allergens =
         ["Orchard Green", &say!(labels::contains, allergens = say!(labels::celery)), &used_around].join(" ");
-    let (total, all) = (say!(market::total), say!(market::list_total, total = "$228.50"));
+    let (total, all) = (say!(market::total), say!(market::list_total, total = "$402.50"));
     for (paper, size) in PAPERS {
         let batch = journey.printed("#/print/batch/2026-11-26", paper).await;
         assert_eq!((batch.width, batch.height), size);
@@ -183,7 +183,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
             "Quillhaven Supply",
             "Bottle cap 1 × 1,000 ea $46.00 $46.00",
             "2 oz shot bottle 1 × 250 ea $42.50 $42.50",
-            &format!("{total} $228.50"),
+            &format!("{total} $402.50"),
             &all,
         ]);
         list.has_on_each_page(&["Marrowgate Juice Hall", say!(first::sample_data)]);

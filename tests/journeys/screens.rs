@@ -28,6 +28,11 @@ async fn every_screen_fits_a_tablet() {
 }
 
 #[tokio::test]
+async fn every_screen_fits_a_tablet_on_its_side() {
+    every_screen_fits("screens_1024", 1024, 768).await;
+}
+
+#[tokio::test]
 async fn every_screen_fits_a_desk() {
     every_screen_fits("screens_1440", 1440, 900).await;
 }
@@ -40,6 +45,16 @@ async fn every_screen_fits_a_phone_with_text_twice_as_large() {
 #[tokio::test]
 async fn every_screen_fits_a_narrow_phone_with_text_twice_as_large() {
     fits_with_text_twice_as_large("screens_twice_320", 320, 640).await;
+}
+
+#[tokio::test]
+async fn every_screen_fits_a_tablet_with_text_twice_as_large() {
+    fits_with_text_twice_as_large("screens_twice_768", 768, 1024).await;
+}
+
+#[tokio::test]
+async fn every_screen_fits_a_tablet_on_its_side_with_text_twice_as_large() {
+    fits_with_text_twice_as_large("screens_twice_1024", 1024, 768).await;
 }
 
 /// WCAG 2.2, 1.4.4: text at twice its size.
@@ -80,7 +95,7 @@ pub async fn faults_of_every_screen(journey: &Journey, width: u32, height: u32) 
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     let screens = screens();
-    assert_eq!(screens.len(), 20 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
+    assert_eq!(screens.len(), 9 + 20 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
     for some in screens.chunks(AT_ONCE) {
         faults.extend(journey.faults_of_screens(some).await);
     }
@@ -146,8 +161,15 @@ fn screens() -> Vec<Screen> {
     let week = |monday: &str| two(&words::week(day(monday)), say!(sales::monday_to_sunday));
     let firsts = [
         ("#/drinks", say!(first::drinks)),
+        ("#/shop", say!(setup::your_shop)),
+        ("#/first-price/ingredients/1", say!(setup::what_goes_in)),
+        ("#/first-price/size/1", say!(setup::which_size)),
+        ("#/first-price/amounts/1", say!(setup::how_much)),
+        ("#/first-price/price/1", say!(setup::what_to_charge)),
+        ("#/first-price/another-size/1", say!(setup::another_size)),
         ("#/buying", say!(first::buying)),
         ("#/buying/watch", say!(goods::price_watch)),
+        ("#/buying/check", say!(starter::figures_to_check)),
         ("#/buying/ingredient/7/yields", &two("Carrots", say!(goods::yield_log))),
         ("#/sizes", say!(first::sizes)),
         (
@@ -175,6 +197,8 @@ fn screens() -> Vec<Screen> {
         ("#/counter/batches", say!(counter::batches)),
         ("#/counter/batches/2026-11-26", &words::batch(day("2026-11-26"))),
         ("#/counter/on-hand", say!(counter::on_hand)),
+        ("#/counter/can-make", say!(counter::can_make)),
+        ("#/counter/batches/2026-11-26/1/4", "Orchard Green 16 oz bottle"),
         ("#/print/prices", say!(counter::price_sheet)),
         ("#/print/cards", say!(common::recipe_cards)),
         ("#/print/batch/2026-11-26", say!(counter::batch_sheet)),

@@ -107,8 +107,10 @@ async fn a_label(journey: &Journey) {
     journey.screenshot("label").await;
     // The federal label rule is for packages: no box by the glass.
     journey.choose(how_sold(), say!(drinks::by_the_glass)).await;
-    journey.wait_for_text(say!(labels::untreated_by_the_glass)).await;
+    // A blend that is handed over as it is made has no juice in it but that of the whole fruit.
     journey.expect_count(".warning-box", 0).await;
+    journey.wait_for_text_gone(say!(labels::untreated_packaged)).await;
+    journey.wait_for_text_gone(say!(labels::untreated_by_the_glass)).await;
     // By the glass there is no label.
     journey.wait_for_text(say!(labels::by_the_glass)).await;
     let by_the_glass: [&[&str]; 2] =
@@ -202,9 +204,10 @@ async fn a_card(journey: &Journey) {
     // A journey's day is 26 November 2026.
     let kept = [say!(labels::keep_refrigerated_sentence), &say!(labels::use_by, day = "Nov 29, 2026")].join(" ");
     journey.expect_each(".kept", &[&*[say!(counter::made_today), &kept].join(" ")]).await;
-    let cautions =
-        [say!(counter::untreated_packaged_ahead), say!(labels::at_risk), say!(counter::allergens_as_entered)];
+    // What can hurt stands out; that allergens are as entered stands under it.
+    let cautions = [say!(counter::untreated_packaged_ahead), say!(labels::at_risk)];
     journey.expect_each(".cautions > p", &cautions).await;
+    journey.wait_for_text(say!(counter::allergens_as_entered)).await;
     journey.screenshot("card").await;
 }
 

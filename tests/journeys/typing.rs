@@ -134,7 +134,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     journey.expect_lines(By::Text(stuck), &[stuck]).await;
     let too_much = say!(drinks::fixed_too_much, over = "0.20 fl oz");
     journey.wait_for_text(&too_much).await;
-    journey.expect_value(price, "5.95").await;
+    journey.expect_value(price, "6.25").await;
     journey.screenshot("too_small").await;
     journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text_gone(&too_much).await;

@@ -50,7 +50,7 @@ async fn offer(journey: &Journey) {
     journey.go("#/drinks/1/3").await;
     let label = say!(drinks::menu_price);
     let price = By::Label(label);
-    let suggested = beginning(&say!(drinks::suggested, price = HOLE, margin = "", exact = ""));
+    let suggested = beginning(&say!(drinks::lowest_on_target, price = HOLE, margin = "", exact = ""));
     replaced(journey, price, label, "free", say!(drinks::price_goes)).await;
     replaced(journey, price, label, "0", &suggested).await;
     journey.type_into(price, "6.95x").await;
@@ -119,8 +119,8 @@ async fn questions(journey: &Journey) {
     journey.go("#/sizes/price-point/kind/pressed").await;
     let label = say!(decide::sell_for_no_more_than);
     journey.type_into(By::Label(label), "7").await;
-    // The 16 oz bottles need from 7.35 to 8.12, the 32 oz bottles and the jug more.
-    let at_seven = say!(decide::sizes_do_not_fit, price = "$7.00", over = 7, sizes = "13");
+    // The 16 oz and 32 oz bottles need more, and one of 12 oz; the jug has no price and is left out.
+    let at_seven = say!(decide::sizes_do_not_fit, price = "$7.00", over = 7, sizes = "12");
     replaced_by_hand(journey, By::Label(label), label, "seven", "7", &at_seven).await;
     journey.go("#/drinks/1/3").await;
     entering::unfold(journey, say!(drinks::work_back)).await;

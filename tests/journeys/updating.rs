@@ -130,9 +130,11 @@ async fn half_typed_text_survives_an_update() {
     // The pack bought now stands open, the other one is folded: the new pack is the second in view.
     let (holds, price) = (By::Nth(0, &size), By::Nth(1, &price));
     let unknown = &say!(book::unknown_unit, unit = "stone", example = "12 lb");
-    let needs =
-        &[say!(book::new_pack_unsaved, of = "Apples"), say!(book::still_needs, needs = say!(book::needs_pack_size))]
-            .join(" ");
+    let needs = &[
+        say!(book::new_pack_unsaved, of = "Apples"),
+        say!(book::still_needs, fields = 1_usize, needs = say!(book::needs_pack_size)),
+    ]
+    .join(" ");
     journey.enter(holds, "3 stone").await;
     journey.expect_sentence(holds, unknown).await;
     journey.click(By::Text(say!(goods::add_pack))).await;

@@ -60,7 +60,7 @@ async fn what_is_tried_changes_nothing_until_it_is_used() {
 /// A consultant at a desk changes a price, a fill and what one ingredient costs, and reads what a week brings
 /// then, with nothing scrolled. 40 small ones at 4.00 - 0.50 and 20 large ones at 6.00 - 1.00 bring 240.00 a
 /// week. With the large one at 5.50, the small one filled to 200 mL and the ingredient at 2.50 a liter, they
-/// leave 3.50 and 4.25: 140.00 + 85.00 = 225.00. 240 / 225 = 1.0667: 107 of 100 buyers.
+/// leave 3.50 and 4.25: 140.00 + 85.00 = 225.00. 240 / 225 = 1.0667: 7 more for each 100 buyers.
 #[tokio::test]
 async fn at_a_desk_the_difference_is_read_without_scrolling() {
     let journey = entering::metric_book("what_if_desk").await;
@@ -90,7 +90,7 @@ async fn at_a_desk_the_difference_is_read_without_scrolling() {
     ];
     let figures = figures.map(|figure| figure.join(" "));
     journey.expect_each(".earned .answer-figures > div", &figures.each_ref().map(String::as_str)).await;
-    let buyers = say!(sales::even_at, buyers = "107");
+    let buyers = say!(sales::even_over, buyers = 7_usize);
     journey.wait_for_text(&[say!(sales::same_sales, drinks = 60_usize), buyers].join(" ")).await;
     let in_view = "const bar = document.querySelector('.earned').getBoundingClientRect();
         return scrollY === 0 && document.querySelector('.pane-asked').scrollTop === 0
@@ -109,11 +109,19 @@ async fn at_a_desk_the_difference_is_read_without_scrolling() {
     journey.expect_each(".uses-changes li", &changes.each_ref().map(String::as_str)).await;
     let left = say!(sales::leave_pack_price, goods = "Coconut water", price = "$25.00");
     journey.expect_each(".uses-left li", &[&left]).await;
+    // Without the supplier's price: 40 * (4.00 - 0.40) and 20 * (5.50 - 1.00), 234.00.
+    journey.expect_each(".uses-alone", &[&say!(sales::alone_less, profit = "$6.00")]).await;
 
-    // Kept as a scenario: the price is its own, 20 * (5.50 - 1.00) instead of 100.00.
+    // Kept as a scenario: the price is its own, 20 * (5.50 - 1.00) instead of 100.00. What it cannot keep, and what
+    // it then earns, is said first.
     journey.click(By::Text(say!(decide::keep_as_scenario))).await;
+    journey.expect_each(".keeps li", &[&changes[0]]).await;
+    journey.expect_each(".keeps-not li", &[&changes[1], &left]).await;
+    journey.expect_each(".keeps-then", &[&say!(sales::scenario_then_less, profit = "$10.00")]).await;
+    journey.screenshot("keeps").await;
+    journey.click(By::Text(say!(decide::keep_these))).await;
     journey.wait_for_text(&say!(decide::scenario_earns_less, profit = "$10.00")).await;
-    journey.click(By::Text(say!(sales::make_menu))).await;
+    // At a desk the list of changes stands open.
     let price = say!(decide::use_price, offer = offer, now = "$6.00", then = "$5.50");
     journey.expect_each(".uses-changes li", &[&price]).await;
     journey.click(By::Text(say!(sales::make_these_changes))).await;
@@ -258,7 +266,7 @@ async fn tried(journey: &Journey) {
     let step = [
         say!(sales::price_rises, small = "Small", large = "Large", by = "$1.50"),
         say!(sales::cost_rises, by = "$0.75"),
-        say!(sales::you_keep, share = "50.0%"),
+        say!(sales::you_keep, kept = "$0.75", share = "50.0%"),
     ];
     entering::unfold(journey, say!(sales::price_and_cost)).await;
     journey.wait_for_text(&step.join(" ")).await;

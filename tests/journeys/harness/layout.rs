@@ -83,6 +83,31 @@ const clipped = () => {
     }
     return faults;
 };
+// Words and figures that are broken within, where there is room for whole ones: from a tablet on. With text twice as
+// large a long word may take two lines, and none takes three.
+const broken = () => {
+    if (document.documentElement.clientWidth < 720) return [];
+    const most = document.documentElement.style.fontSize === '200%' ? 2 : 1;
+    const range = document.createRange();
+    const heard = (element) => element && (getComputedStyle(element).clipPath === 'inset(50%)' || heard(element.parentElement));
+    const faults = [];
+    for (const node of texts()) {
+        const parent = node.parentElement;
+        if (!parent.checkVisibility({ visibilityProperty: true }) || parent.closest(`.skip, svg, option, ${MAY_END}`)) continue;
+        if (getComputedStyle(parent).hyphens === 'auto' || heard(parent)) continue;
+        // Between these signs a line may end.
+        for (const word of node.data.matchAll(/[^\s\u2010-\u2014/-]+/g)) {
+            range.setStart(node, word.index);
+            range.setEnd(node, word.index + word[0].length);
+            const lines = [];
+            for (const { top, width } of range.getClientRects()) {
+                if (width > 0 && !lines.some((line) => Math.abs(line - top) < 4)) lines.push(top);
+            }
+            if (lines.length > most) faults.push(`“${word[0]}” of “${tidy(node.data)}” is broken over ${lines.length} lines in ${named(parent)}`);
+        }
+    }
+    return faults;
+};
 const NAMED = ['aria-label', 'title', 'placeholder', 'alt', 'data-name', 'aria-valuetext'];
 // Words of plain letters only, but for what may stand so.
 const untranslated = () => {
@@ -90,7 +115,7 @@ const untranslated = () => {
     const [names, words] = unmarked;
     const plain = (text) => (text.normalize('NFC').match(/[\p{L}\p{M}]+/gu) ?? [])
         .filter((word) => /^[A-Za-z]+$/.test(word) && !words.includes(word));
-    // What the browser calls a language or a currency.
+    // What the browser calls a language, a currency or a country.
     const name = (options, tag, locales) => {
         try {
             return new Intl.DisplayNames(locales, options).of(tag);
@@ -98,8 +123,10 @@ const untranslated = () => {
             return null;
         }
     };
-    const byBrowser = ({ value, text }) => text === name({ type: 'language', languageDisplay: 'standard' }, value, [value])
-        || text === `${value}, ${name({ type: 'currency' }, value)}`;
+    const capital = (name) => name && name[0].toUpperCase() + name.slice(1);
+    const byBrowser = ({ value, text }) => text === capital(name({ type: 'language', languageDisplay: 'standard' }, value, [value]))
+        || text === `${value}, ${name({ type: 'currency' }, value)}`
+        || text === name({ type: 'region' }, value);
     const byUs = ({ parentElement }) => !parentElement.closest('script, style')
         && !(parentElement.matches('option') && byBrowser(parentElement));
     const said = texts().filter(byUs).map((node) => node.data);
@@ -118,7 +145,7 @@ const look = async () => {
     const faults = [];
     for (const [address, heading, text] of screens) {
         await go(address);
-        for (const fault of [...other(heading, text), ...sideways(), ...small(), ...clipped(), ...untranslated()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
+        for (const fault of [...other(heading, text), ...sideways(), ...small(), ...clipped(), ...broken(), ...untranslated()]) faults.push(`${address} at ${document.documentElement.clientWidth} px: ${fault}`);
     }
     return faults;
 };
@@ -137,7 +164,8 @@ pub struct Screen {
 
 impl Journey {
     /// Goes to each address, "" being the screen as it is: a missing heading, sideways scrolling of the page,
-    /// touch targets under 44 by 44 px, and texts that stick out of their boxes or are cut off.
+    /// touch targets under 44 by 44 px, texts that stick out of their boxes or are cut off, and words that are broken
+    /// within.
     pub async fn faults_of_layout(&self, addresses: &[&str]) -> Vec<String> {
         let any = |address: &&str| Screen { address: (*address).to_owned(), heading: String::new(), text: "" };
         self.faults_of_screens(&addresses.iter().map(any).collect::<Vec<_>>()).await

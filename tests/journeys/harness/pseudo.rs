@@ -25,8 +25,35 @@ const PLAIN: &str = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
 const MARKED: &str = "ÀĆÇÐÉĜĞĤÎĴĶĻṀÑÖÞĢŔŠŢÛṼŴẌÝŽàćçðéƒğĥîĵķļṁñöþģŕšţûṽŵẍýž";
 
 /// What the browser writes in days, times and temperatures.
-const OF_THE_BROWSER: [&str; 16] =
-    ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "AM", "PM", "F", "C"];
+const OF_THE_BROWSER: [&str; 27] = [
+    "Jan",
+    "Feb",
+    "Mar",
+    "Apr",
+    "May",
+    "Jun",
+    "Jul",
+    "Aug",
+    "Sep",
+    "Oct",
+    "Nov",
+    "Dec",
+    "AM",
+    "PM",
+    "F",
+    "C",
+    "January",
+    "February",
+    "March",
+    "April",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+];
 
 /// What makes a text longer, and how many of them stand in a row.
 const FILL: char = '·';

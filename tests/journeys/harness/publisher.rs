@@ -166,6 +166,10 @@ impl Publisher {
     }
 
     fn name_of(&self, begin: &str) -> String {
+        // What lies in a folder is not named after its contents.
+        if begin.contains('/') {
+            return begin.to_owned();
+        }
         let mut names = self.names().into_iter().filter(|name| name.starts_with(begin));
         names.next().unwrap_or_else(|| panic!("no file begins with {begin:?}"))
     }

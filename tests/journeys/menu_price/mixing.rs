@@ -54,6 +54,7 @@ pub async fn a_drink(journey: &Journey) {
         journey.enter(By::Label(label), typed).await;
         journey.expect_value(By::Label(label), shown).await;
     }
+    journey.choose(By::Label(say!(drinks::split_batch)), say!(drinks::by_drinks)).await;
     journey.enter(By::Label(say!(drinks::drinks_per_batch)), "20").await;
     journey.screenshot("recipe").await;
 }

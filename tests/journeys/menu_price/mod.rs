@@ -41,6 +41,6 @@ async fn from_a_suppliers_price_to_a_menu_price() {
     journey.open().await;
     pricing::open_size(&journey, "12 fl oz").await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "6.50").await;
-    journey.wait_for_text(&pricing::suggested("$5.95", "40.6%", "$5.887")).await;
+    journey.wait_for_text(&pricing::lowest("$5.95", "40.8%", "$5.864")).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }

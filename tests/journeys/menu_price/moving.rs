@@ -23,13 +23,14 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
     );
     journey.wait_until("the sizes affected to be shown", &show).await;
     // A fl oz of apple juice is now 55 / 38 * 0.110960 = 0.160600. In 12 fl oz 7.07948 fl oz are
-    // used, 0.351426 more, / 0.97 = 0.362294: cost 3.362366, left 2.367653 / R 6.018519 = 0.39340.
-    // Asked to keep 40%: (3.362366 + 0.10) / 0.56868 * 1.08 = 6.57550, up to 6.95.
-    let figures = [["$3.00", "$3.36"], ["45.4%", "39.3%"], ["$5.95", "$6.95"]];
+    // used, 0.351426 more, / 0.97 = 0.362294: cost 3.349995, left 2.380024 / R 6.018519 = 0.39545.
+    // The margin covers the fees, so the cost beside it has them: 0.029 * 6.5 + 0.10, and 0.029 * 7.95 + 0.10.
+    // Asked to keep 40%: (3.349995 + 0.10) / 0.56868 * 1.08 = 6.55201, up to 6.95.
+    let figures = [["$3.28", "$3.64"], ["45.6%", "39.5%"], ["$5.95", "$6.95"]];
     moved(journey, TWELVE, say!(first::below_target), figures).await;
-    // In 16.15: 9.69102 fl oz, 0.481062 more, / 0.97 = 0.495940: cost 4.012760, left 3.017801 / R
-    // 7.361111 = 0.40997. (4.012760 + 0.10) / 0.56868 * 1.08 = 7.81062, up to 7.95.
-    let figures = [["$3.52", "$4.01"], ["47.7%", "41.0%"], ["$6.95", "$7.95"]];
+    // In 16.15: 9.69102 fl oz, 0.481062 more, / 0.97 = 0.495940: cost 4.000389, left 3.030172 / R
+    // 7.361111 = 0.41165. (4.000389 + 0.10) / 0.56868 * 1.08 = 7.78719, up to 7.95.
+    let figures = [["$3.83", "$4.33"], ["47.9%", "41.2%"], ["$6.95", "$7.95"]];
     moved(journey, SIXTEEN, say!(first::on_target), figures).await;
     journey.expect_each(".moved-row a", &[TWELVE, SIXTEEN]).await;
     journey.screenshot("moved").await;
@@ -44,7 +45,7 @@ pub async fn dearer_apples_and_back(journey: &Journey) {
     let selected = "const { selectionStart, selectionEnd } = document.activeElement;
         return selectionStart === 0 && selectionEnd === 5";
     journey.wait_until("the price to be selected", selected).await;
-    let figures = [["$3.36", "$3.00"], ["39.3%", "45.4%"], ["$6.95", "$5.95"]];
+    let figures = [["$3.64", "$3.28"], ["39.5%", "45.6%"], ["$6.95", "$5.95"]];
     moved(journey, TWELVE, say!(first::on_target), figures).await;
     journey.wait_until_saved().await;
 }

@@ -30,7 +30,7 @@ pub async fn containers(journey: &Journey) {
     // What is left empty in the new way is not guessed; until it is typed, the old way is in force.
     journey.expect_value(By::Label(say!(labels::headspace)), "").await;
     let unsaved = say!(book::new_headspace_unsaved, of = "16 fl oz");
-    let needs = say!(book::still_needs, needs = say!(book::needs_headspace));
+    let needs = say!(book::still_needs, fields = 1_usize, needs = say!(book::needs_headspace));
     journey.wait_for_text(&[unsaved, needs].join(" ")).await;
     journey.expect_figures(say!(common::fill), &[(say!(common::fill), "16.0 fl oz")]).await;
     journey.enter(By::Label(say!(labels::headspace)), "5").await;

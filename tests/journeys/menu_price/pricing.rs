@@ -20,6 +20,11 @@ pub fn suggested(price: &str, margin: &str, exact: &str) -> String {
     say!(drinks::suggested, price = price, margin = margin, exact = exact)
 }
 
+/// What is said of it where the price asked reaches the target.
+pub fn lowest(price: &str, margin: &str, exact: &str) -> String {
+    say!(drinks::lowest_on_target, price = price, margin = margin, exact = exact)
+}
+
 /// An ingredient in the table of amounts.
 fn pressed(name: &str) -> String {
     [name, say!(drinks::pressed)].join(" ")
@@ -30,7 +35,7 @@ async fn is_marked(journey: &Journey, state: &str) {
 }
 
 /// Tax of 8% added at the till, so that R is the menu price; a fee of 2.9% and 0.10; 18.00 an
-/// hour; 0.40 overhead; 3% thrown away.
+/// hour; 0.40 overhead for a drink sold; 3% thrown away.
 async fn terms(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
     journey.enter(By::Label(say!(common::name)), "Two Gates, invented").await;
@@ -42,7 +47,7 @@ async fn terms(journey: &Journey) {
     journey.enter(By::Label(say!(book::card_fee)), "2.9").await;
     journey.enter(By::Label(say!(common::fee_per_transaction)), "0.10").await;
     journey.enter(By::Label(say!(book::hourly_wage)), "18").await;
-    journey.enter(By::Label(say!(drinks::overhead_per_drink)), "0.40").await;
+    journey.enter(By::Label(say!(drinks::overhead)), "0.40").await;
     journey.enter(By::Label(say!(drinks::waste)), "3").await;
 }
 
@@ -90,10 +95,10 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     is_marked(journey, say!(first::no_price_yet)).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$6.50"))).await;
     journey.expect_value(By::Label(say!(drinks::menu_price)), "6.50").await;
-    // Left: 6.5 - 0.029 * 6.5 * 1.08 - 0.10 - 3.000072 = 3.19635. Paid: 6.5 * 1.08.
-    goods(journey, "$6.50", "66.1%", "$3.20").await;
-    // Labor (45 + 600 / 20) s at 18 / 3600, and 3/97 of it; fees 0.029 * 6.5 * 1.08 + 0.10; overhead
-    // and 3/97 of it. The rows down to the margin leave 4.29, where 6.5 - 2.201103 is 4.30.
+    // Left: 6.5 - 0.029 * 6.5 * 1.08 - 0.10 - 2.987701 = 3.20872. Paid: 6.5 * 1.08.
+    goods(journey, "$6.50", "66.1%", "$3.21").await;
+    // Labor (45 + 600 / 20) s at 18 / 3600, and 3/97 of it; fees 0.029 * 6.5 * 1.08 + 0.10;
+    // overhead, which waste does not raise. The rows down to the margin leave 4.29, where 6.5 - 2.201103 is 4.30.
     let margin = [say!(first::margin_on_goods), "66.1%"].join(" · ");
     let rows = [
         (say!(drinks::menu_price), "$6.50"),
@@ -106,8 +111,7 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
         (say!(drinks::card_fee), "$0.30"),
         (say!(drinks::profit_that_changes), "$3.61"),
         (say!(drinks::overhead), "$0.40"),
-        (say!(drinks::overhead_waste), "$0.01"),
-        (say!(common::profit_per_drink), "$3.20"),
+        (say!(common::profit_per_drink), "$3.21"),
     ];
     expect_ladder(journey, &rows).await;
     journey.wait_for_text(say!(drinks::rows_rounded)).await;
@@ -149,8 +153,8 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
     // 2.717850 / 0.35 = 7.76529, up to 7.95: 1 - 2.717850 / 7.95 = 0.65813.
     journey.wait_for_text(&suggested("$7.95", "65.8%", "$7.765")).await;
     journey.click(By::Text(&say!(drinks::set_price, price = "$7.95"))).await;
-    // 7.95 - 0.029 * 8.586 - 0.10 - 3.516820 = 4.08419; 7.95 * 1.08 = 8.586.
-    goods(journey, "$7.95", "65.8%", "$4.08").await;
+    // 7.95 - 0.029 * 8.586 - 0.10 - 3.504449 = 4.09656; 7.95 * 1.08 = 8.586.
+    goods(journey, "$7.95", "65.8%", "$4.10").await;
     journey.wait_for_text(&say!(drinks::customer_pays_with_tax, price = "$8.59")).await;
 }
 
@@ -159,8 +163,8 @@ pub async fn with_tax_inside(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
     journey.choose(By::Label(say!(common::sales_tax)), say!(drinks::tax_included)).await;
     open_size(journey, "12 fl oz").await;
-    // R = 6.5 / 1.08 = 6.018519: 1 - 2.201103 / R = 0.63428; left R - 0.029 * 6.5 - 0.10 - 3.000072.
-    goods(journey, "$6.50", "63.4%", "$2.73").await;
+    // R = 6.5 / 1.08 = 6.018519: 1 - 2.201103 / R = 0.63428; left R - 0.029 * 6.5 - 0.10 - 2.987701.
+    goods(journey, "$6.50", "63.4%", "$2.74").await;
     // The tax goes first: 6.5 - R; the card's 2.9 % are of 6.5.
     let margin = [say!(first::margin_on_goods), "63.4%"].join(" · ");
     let rows = [
@@ -175,16 +179,15 @@ pub async fn with_tax_inside(journey: &Journey) {
         (say!(drinks::card_fee), "$0.29"),
         (say!(drinks::profit_that_changes), "$3.14"),
         (say!(drinks::overhead), "$0.40"),
-        (say!(drinks::overhead_waste), "$0.01"),
-        (say!(common::profit_per_drink), "$2.73"),
+        (say!(common::profit_per_drink), "$2.74"),
     ];
     expect_ladder(journey, &rows).await;
     is_marked(journey, say!(first::below_target)).await;
     // 6.28886 * 1.08 = 6.79197, up to 6.95: R 6.435185, 1 - 2.201103 / R = 0.65796.
     journey.wait_for_text(&suggested("$6.95", "65.8%", "$6.792")).await;
     open_size(journey, "16 fl oz").await;
-    // R = 7.361111: 1 - 2.717850 / R = 0.63078; R - 0.029 * 7.95 - 0.10 - 3.516820 = 3.51374.
-    goods(journey, "$7.95", "63.1%", "$3.51").await;
+    // R = 7.361111: 1 - 2.717850 / R = 0.63078; R - 0.029 * 7.95 - 0.10 - 3.504449 = 3.52611.
+    goods(journey, "$7.95", "63.1%", "$3.53").await;
     // 7.76529 * 1.08 = 8.38651, up to 8.50: R 7.870370, 1 - 2.717850 / R = 0.65467.
     journey.wait_for_text(&suggested("$8.50", "65.5%", "$8.387")).await;
 }
@@ -195,11 +198,11 @@ pub async fn covering_everything(journey: &Journey) {
     journey.choose(By::Label(say!(book::margin_figured_on)), say!(drinks::on_all_costs)).await;
     journey.enter(By::Label(say!(common::target_margin)), "40").await;
     open_size(journey, "12 fl oz").await;
-    // Margin is now what is left over R: 2.729947 / 6.018519 = 0.45359.
+    // Margin is now what is left over R: 2.742318 / 6.018519 = 0.45565.
     let all = say!(first::margin_on_all);
-    entering::expect_answer(journey, "$6.50", all, "45.4%", "$2.73").await;
+    entering::expect_answer(journey, "$6.50", all, "45.6%", "$2.74").await;
     // The fees are the margin's now, and the waste of goods and labor is one: 2.510070 * 3 / 97.
-    let profit = [say!(common::profit_per_drink), all, "45.4%"].join(" · ");
+    let profit = [say!(common::profit_per_drink), all, "45.6%"].join(" · ");
     let rows = [
         (say!(drinks::menu_price), "$6.50"),
         (say!(common::sales_tax), "$0.48"),
@@ -210,17 +213,18 @@ pub async fn covering_everything(journey: &Journey) {
         (say!(drinks::waste), "$0.08"),
         (say!(drinks::profit_that_changes), "$3.14"),
         (say!(drinks::overhead), "$0.40"),
-        (say!(drinks::overhead_waste), "$0.01"),
-        (&profit, "$2.73"),
+        (&profit, "$2.74"),
     ];
     expect_ladder(journey, &rows).await;
-    // (3.000072 + 0.10) / (1 - 0.4 - 0.029 * 1.08) = 5.45081 * 1.08 = 5.88687, up to 5.95: R
-    // 5.509259, (R - 0.029 * 5.95 - 0.10 - 3.000072) / R = 0.40598.
-    journey.wait_for_text(&suggested("$5.95", "40.6%", "$5.887")).await;
+    // (2.987701 + 0.10) / (1 - 0.4 - 0.029 * 1.08) = 5.42959 * 1.08 = 5.86396, up to 5.95: R
+    // 5.509259, (R - 0.029 * 5.95 - 0.10 - 2.987701) / R = 0.40822.
+    journey.wait_for_text(&lowest("$5.95", "40.8%", "$5.864")).await;
     open_size(journey, "16 fl oz").await;
-    // 3.513741 / 7.361111 = 0.47734. (3.516820 + 0.10) / 0.56868 * 1.08 = 6.86878, up to 6.95.
-    entering::expect_answer(journey, "$7.95", all, "47.7%", "$3.51").await;
-    journey.wait_for_text(&suggested("$6.95", "40.7%", "$6.869")).await;
+    // 3.526112 / 7.361111 = 0.47902. (3.504449 + 0.10) / 0.56868 * 1.08 = 6.84534, up to 6.95.
+    entering::expect_answer(journey, "$7.95", all, "47.9%", "$3.53").await;
+    journey.wait_for_text(&lowest("$6.95", "40.9%", "$6.845")).await;
+    // No press offers a price that earns less.
+    journey.wait_for_text_gone(&say!(drinks::set_price, price = "")).await;
 }
 
 /// What stays in view while the margin covers goods.

@@ -16,25 +16,28 @@ pub async fn sizes_side_by_side(journey: &Journey) {
     {
         entering::unfold(journey, fold).await;
     }
-    // A drink takes 75 s = 1.25 min of labor: 2.729947 / 1.25 and 3.513741 / 1.25.
+    // A drink takes 75 s = 1.25 min of labor: 2.742318 / 1.25 and 3.526112 / 1.25.
     // Suggested as on the pages of the sizes.
-    let per_drink: [&[&str]; 9] = [
+    let per_drink: [&[&str]; 11] = [
         &["", "12 fl oz", "16 fl oz"],
         &[say!(common::fill), "12.0 fl oz", "16.2 fl oz"],
         &[say!(common::price), "$6.50", "$7.95"],
-        &[say!(common::full_cost), "$3.00", "$3.52"],
-        &[say!(common::profit_per_drink), "$2.73", "$3.51"],
-        &[say!(common::margin), "45.4%", "47.7%"],
-        &[say!(sales::profit_per_labor_minute), "$2.18", "$2.81"],
+        &[say!(decide::before_tax), "$6.02", "$7.36"],
+        &[say!(drinks::fees), "$0.29", "$0.33"],
+        &[say!(common::full_cost), "$2.99", "$3.50"],
+        &[say!(common::profit_per_drink), "$2.74", "$3.53"],
+        &[say!(common::margin), "45.6%", "47.9%"],
+        &[say!(sales::profit_per_labor_minute), "$2.19", "$2.82"],
         &[say!(common::suggested_price), "$5.95", "$6.95"],
         &[say!(sales::target), say!(first::on_target), say!(first::on_target)],
     ];
     journey.expect_rows(say!(sales::per_drink), &per_drink).await;
-    // 7.95 - 6.50; 3.516820 - 3.000072; (3.513741 - 2.729947) / (7.361111 - 6.018519) = 0.58379.
+    // 7.95 - 6.50; 3.504449 - 2.987701; of 1.342592 more before tax 0.783794 are left, 0.58379, and 0.04205 are fees.
     let whole = [
         say!(sales::price_rises, small = "12 fl oz", large = "16 fl oz", by = "$1.45"),
         say!(sales::cost_rises, by = "$0.52"),
-        say!(sales::you_keep, share = "58.4%"),
+        say!(sales::fees_rise, by = "$0.04"),
+        say!(sales::you_keep, kept = "$0.78", share = "58.4%"),
     ];
     journey.wait_for_text(&whole.join(" ")).await;
     // As on the pages of the sizes.
@@ -44,16 +47,16 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &[say!(common::packaging), "$0.610", "$0.625"],
         &[say!(drinks::labor), "$0.375", "$0.375"],
         &[say!(drinks::overhead), "$0.400", "$0.400"],
-        &[say!(drinks::waste), "$0.090", "$0.106"],
-        &[say!(common::cost), "$3.000", "$3.517"],
+        &[say!(drinks::waste), "$0.078", "$0.093"],
+        &[say!(common::cost), "$2.988", "$3.504"],
     ];
     journey.expect_rows(say!(sales::cost_breakdown), &parts).await;
     let biggest = say!(
         sales::biggest_cost_in_two,
         part = say!(drinks::ingredients),
-        share = "50.8%",
+        share = "51.0%",
         size = "12 fl oz",
-        other_share = "57.2%",
+        other_share = "57.4%",
         other = "16 fl oz"
     );
     journey.wait_for_text(&biggest).await;
@@ -61,8 +64,8 @@ pub async fn sizes_side_by_side(journey: &Journey) {
     let per_ounce: [&[&str]; 5] = [
         &["", "12 fl oz", "16 fl oz"],
         &[say!(common::price), "$0.542", "$0.492"],
-        &[say!(common::cost), "$0.250", "$0.218"],
-        &[say!(sales::profit), "$0.227", "$0.218"],
+        &[say!(common::cost), "$0.249", "$0.217"],
+        &[say!(sales::profit), "$0.229", "$0.218"],
         &[say!(sales::price_against_smallest), say!(sales::smallest), "90.9%"],
     ];
     journey.expect_rows(say!(sales::by_volume), &per_ounce).await;
@@ -74,7 +77,8 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &*name,
         &say!(sales::price_up, by = "$1.45"),
         &say!(sales::cost_up, by = "$0.52"),
-        &say!(sales::you_keep, share = "58.4%"),
+        &say!(sales::fees_rise, by = "$0.04"),
+        &say!(sales::you_keep, kept = "$0.78", share = "58.4%"),
     ];
     journey.expect_lines(By::Item(&name), &[&step.join(" ")]).await;
     journey.screenshot("side_by_side").await;
