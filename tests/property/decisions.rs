@@ -121,7 +121,8 @@ fn nearest<'a>(book: &Book, from: Volume, offers: impl Iterator<Item = &'a Offer
     })
 }
 
-/// The share at which the whole book, priced anew each time, brings what it brings today: by halving a span.
+/// The share at which the whole book, priced anew each time, brings what it brings today: by halving a span. There
+/// is none where it brings the same at any share, as when the sizes that go are bought by nobody.
 fn searched(book: &Book, stays: &[ContainerId]) -> Option<f64> {
     let today = brings(book, &sales(book), Hands::Counted).to_estimate();
     let over = |share: f64| {
@@ -129,7 +130,7 @@ fn searched(book: &Book, stays: &[ContainerId]) -> Option<f64> {
         brings(book, &moved(book, stays, share), Hands::Counted).to_estimate() - today
     };
     let (mut low, mut high) = (0.0, 16.0);
-    if over(low) > 0.0 || over(high) < 0.0 {
+    if over(low) > 0.0 || over(high) < 0.0 || over(low) >= over(high) {
         return None;
     }
     for _ in 0..32 {

@@ -44,6 +44,15 @@ fn a_plan_is_the_decision_to_keep_its_sizes() {
 }
 
 #[test]
+fn a_size_that_sells_none_goes_without_asking_anything_of_buyers() {
+    let book = bar(&[(1, 1, Some("3.6"), Some("40")), (1, 3, Some("8.8"), Some("0"))]);
+    let plans = menu(&book, &Told::default()).plans().unwrap();
+    let small = plans.pays.iter().find(|plan| plan.sizes == ids(&[1])).unwrap();
+    assert_eq!((small.break_even, small.verdict), (None, Verdict::EvenIfAllLeave));
+    assert_eq!((small.evidence, small.others, small.line.at(Share::ZERO)), (Share::WHOLE, exact("0"), Ok(money("80"))));
+}
+
+#[test]
 fn fewer_than_a_tenth_of_the_buyers_are_hardly_a_try() {
     let sold = |large| [(1, 1, Some("3.6"), Some("90")), (1, 3, Some("8.8"), Some(large))];
     let hardly = |large| {
