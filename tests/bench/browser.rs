@@ -16,6 +16,7 @@ mod one_price;
 mod spreadsheet;
 
 use brimwright::{exchange, say};
+use fantoccini::key::Key;
 use harness::{By, Journey};
 
 /// How many times slower than this machine.
@@ -24,6 +25,8 @@ const SLOWER: u32 = 4;
 const PRICE_BAR: f64 = 100.0;
 /// From a letter of the search to the list it narrows, in milliseconds.
 const SEARCH_BAR: f64 = 50.0;
+/// From a step of a slider, or a digit that is tried, to the answer that it changes, in milliseconds.
+const TRYING_BAR: f64 = 50.0;
 /// From choosing a book file to what it would do, in milliseconds.
 const FILE_BAR: f64 = 3000.0;
 /// The longest between two frames while it is read.
@@ -49,6 +52,8 @@ const WATCH: &str = "
     }, { capture: true, once: true });
     return true;";
 
+/// Steps of a slider.
+const STEPS: usize = 12;
 /// Ingredients whose price is typed.
 const PRICED: u64 = 12;
 
@@ -75,12 +80,26 @@ async fn main() {
     let letters = journey.painted(By::Label(say!(market::find_item)), "ingredient 27").await;
     figure("a letter of the search to the narrowed list", letters, SEARCH_BAR);
     in_a_page::beside_a_spreadsheet(&journey).await;
+    trying(&journey).await;
     journey.go("#/book").await;
     for (name, file) in [("refused for its long list", files::too_many()), ("read and checked", files::full())] {
         let (whole, longest) = taken_in(&journey, &file).await;
         figure(&format!("a file of 10 MB, {name}"), vec![whole], FILE_BAR);
         figure("the longest that the page did not answer meanwhile", vec![longest], ANSWER_BAR);
     }
+}
+
+/// What is tried over the whole menu: buyers who stay when a size goes, and a price of every drink in a size.
+async fn trying(journey: &Journey) {
+    journey.go("#/sizes/decide/menu/1-").await;
+    let slider = say!(book::slider_of_field, field = say!(decide::buyers_who_stay));
+    let steps = (0..STEPS).map(|_| Key::Left.to_string());
+    let slid = journey.painted_by_keys(By::Label(&slider), steps).await;
+    figure("a step of buyers who stay to the answer", slid, TRYING_BAR);
+    journey.go("#/sizes/menu").await;
+    let raised = say!(sales::raise_of, size = format!("{} fl oz", generated::SIZES[0]));
+    let typed = journey.painted(By::Label(&raised), "0.75").await;
+    figure("a price tried over the whole menu to the answer", typed, TRYING_BAR);
 }
 
 /// Chooses a book file to import: the milliseconds until the page says what of it, and the longest
@@ -99,7 +118,8 @@ async fn taken_in(journey: &Journey, text: &str) -> (f64, f64) {
 /// Imports the generated book as a person does.
 async fn open_generated_book(journey: &Journey) {
     let file = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("generated.brimwright.json");
-    std::fs::write(&file, exchange::write(&generated::book())).expect("the book's file is written");
+    std::fs::write(&file, exchange::write(&generated::with_a_usual_week(generated::book())))
+        .expect("the book's file is written");
     journey.click(By::Text(say!(first::start_book))).await;
     journey.click(By::Text(say!(first::book))).await;
     journey.attach(By::Label(say!(book::import_book_file)), &file).await;

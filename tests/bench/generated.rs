@@ -54,6 +54,16 @@ pub fn book() -> Book {
     book
 }
 
+/// The book with a usual week for every offer.
+pub fn with_a_usual_week(mut book: Book) -> Book {
+    let offers: Vec<Offer> = book.offers().cloned().collect();
+    for (weekly, offer) in (1..).zip(offers) {
+        let sold = Offer { weekly: Some(Exact::new(weekly % 40 + 1, 0)), ..offer };
+        book.apply(&Edit::Put(Record::Offer(sold))).expect("a weekly number");
+    }
+    book
+}
+
 /// The ingredients in a book of so many drinks.
 pub fn ingredients_of(drinks: u64) -> u64 {
     drinks * INGREDIENTS / DRINKS

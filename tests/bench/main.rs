@@ -88,7 +88,7 @@ fn main() {
     let (many, whole) = large_files();
     figure("a file of 10 MB with a list of 300,000, refused", many, FILE_BAR);
     figure("a file of 10 MB, read and checked", whole, FILE_BAR);
-    let sold = with_a_usual_week(book);
+    let sold = generated::with_a_usual_week(book);
     let (decisions, slides) = decisions(&sold);
     figure("a decision on a size of the whole menu", decisions, DECISION_BAR);
     figure("a step of the slider of buyers who stay", slides, SLIDER_BAR);
@@ -180,16 +180,6 @@ fn levers(book: &Book) -> (Vec<Duration>, usize) {
         under.iter().map(|id| timed(|| found += ways(black_box(book), *id).expect("it is computed").len())).collect();
     let runs = times.len();
     (times, found / runs)
-}
-
-/// The book with a usual week for every offer.
-fn with_a_usual_week(mut book: Book) -> Book {
-    let offers: Vec<Offer> = book.offers().cloned().collect();
-    for (weekly, offer) in (1..).zip(offers) {
-        let sold = Offer { weekly: Some(Exact::new(weekly % 40 + 1, 0)), ..offer };
-        book.apply(&Edit::Put(Record::Offer(sold))).expect("a weekly number");
-    }
-    book
 }
 
 /// Dropping each size of the whole menu in turn, as a page asks it; and its slider, moved by a hundredth at a time.

@@ -67,11 +67,17 @@ impl Journey {
     #[allow(dead_code, reason = "for the figures of the bench")]
     pub async fn painted(&self, by: By<'_>, text: &str) -> Vec<f64> {
         self.type_into(by, "").await;
+        self.painted_by_keys(by, text.chars().map(String::from)).await
+    }
+
+    /// Presses keys in a field or on a slider; how long each took, in milliseconds, from the key to the painted page.
+    #[allow(dead_code, reason = "for the figures of the bench")]
+    pub async fn painted_by_keys(&self, by: By<'_>, keys: impl IntoIterator<Item = String>) -> Vec<f64> {
         let field = self.until(&by.to_string(), async || self.find(by).await).await;
         let mut times = Vec::new();
-        for key in text.chars() {
+        for key in keys {
             self.client().execute(LISTEN, Vec::new()).await.expect("the page listens");
-            field.send_keys(&key.to_string()).await.expect("the key is typed");
+            field.send_keys(&key).await.expect("the key is typed");
             self.wait_until("the page to be painted", "return window.painted !== null").await;
             let took = self.client().execute("return window.painted", Vec::new()).await.expect("a time");
             times.push(took.as_f64().expect("a number"));
