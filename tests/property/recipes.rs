@@ -64,7 +64,10 @@ proptest! {
                     let most = step.over(Exact::from(2)).unwrap().plus(Exact::new(1, 12)).unwrap();
                     prop_assert!(!alone || off >= most.negated(), "{} of steps of {}", off, step);
                     if alone && off > most && steps.is_positive() {
-                        let others = scaled.lines.iter().filter(|it| it.line != line.line && it.scaling != Scaling::Fixed);
+                        // A top-up alone makes room; the lines in proportion keep their share then.
+                        let tops_up = scaled.lines.iter().any(|it| it.scaling == Scaling::TopUp);
+                        let yields = if tops_up { Scaling::TopUp } else { Scaling::InProportion };
+                        let others = scaled.lines.iter().filter(|it| it.scaling == yields);
                         let room = others.map(|it| it.volume).try_fold(Volume::ZERO, Volume::plus).unwrap();
                         let one = line.volume.over(steps).unwrap();
                         let airy = Exact::ONE.plus(menu.drink().air.fraction()).unwrap();

@@ -9,10 +9,10 @@ use crate::foundation::measure::{Density, Exact, Mass, Overflow, Volume};
 const PLACES: u32 = 15;
 /// Densities that differ by less than this, in g/mL, are the same.
 const NEAR: Exact = Exact::new(1, 12);
-/// The most secants. Few are needed: a drink hardly becomes denser by the room that ice takes of it.
-const MOST: u32 = 40;
-/// How often steps are counted anew where they do not fit at the density that they lead to.
-const MOST_COUNTS: u32 = 4;
+/// The most tries. Few are needed: a drink hardly becomes denser by the room that ice takes of it. Only where a line
+/// is about to be left out the density bends, and halving goes on to the end.
+const MOST: u32 = 96;
+const TWO: Exact = Exact::new(2, 0);
 
 /// The density of the drink as it is poured, with its air, and so many steps of each line. The lines are left
 /// with their floating ice at that density. Steps are counted anew only if they do not fit at it.
@@ -26,17 +26,23 @@ pub(super) fn settle(
     steps: &mut Vec<Exact>,
 ) -> Result<Density, ScaleError> {
     let as_written = density_of(written, &|_, _| Ok(Exact::ONE))?.ok_or(ScaleError::NothingToFloatIn(drink))?;
-    let mut found = as_written;
-    for _ in 0..MOST_COUNTS {
-        found = poured(written, volume, steps, as_written)?;
+    loop {
+        let found = poured(written, volume, steps, as_written)?;
         float(written, found)?;
         let whole = Whole::of(written, volume)?;
-        if Factors::of(written, &whole, steps)?.fit() {
-            break;
+        let fits = Factors::of(written, &whole, steps)?.fit();
+        let mut fewer = false;
+        if !fits {
+            // Never more than before, so that this ends.
+            for (steps, counted) in steps.iter_mut().zip(whole_steps(drink, written, &whole)?) {
+                fewer |= counted < *steps;
+                *steps = counted.min(*steps);
+            }
         }
-        *steps = whole_steps(drink, written, &whole)?;
+        if !fewer {
+            return Ok(found);
+        }
     }
-    Ok(found)
 }
 
 /// The density that leads to itself: lines that make room for ice of this density are of this density.
@@ -56,16 +62,26 @@ fn poured(written: &mut [Written], volume: Volume, steps: &[Exact], from: Densit
     let mut before = from.grams_per_millilitre();
     let mut before_off = off(before)?;
     let mut here = before.plus(before_off)?.rounded(PLACES);
-    for _ in 0..MOST {
+    // Densities on either side of the one that is sought.
+    let (mut light, mut dense) = (None, None);
+    *(if before_off.is_negative() { &mut dense } else { &mut light }) = Some(before);
+    for turn in 0..MOST {
         let here_off = off(here)?;
         if here_off.abs() <= NEAR {
             break;
         }
+        *(if here_off.is_negative() { &mut dense } else { &mut light }) = Some(here);
         let bend = here_off.minus(before_off)?;
         let step = if bend.is_zero() { here_off.negated() } else { here_off.times(here.minus(before)?)?.over(bend)? };
-        let next = here.minus(step)?.rounded(PLACES);
-        // A secant that leaves all densities goes half way to nothing instead.
-        let next = if next.is_positive() { next } else { here.over(Exact::new(2, 0))? };
+        let secant = here.minus(step)?.rounded(PLACES);
+        // Every other time, and where the secant leaves what is known, half way between the sides.
+        let next = match (light, dense) {
+            (Some(light), Some(dense)) if turn % 2 == 1 || secant <= light || secant >= dense => {
+                light.plus(dense)?.over(TWO)?.rounded(PLACES)
+            }
+            _ if secant.is_positive() => secant,
+            _ => here.over(TWO)?,
+        };
         (before, before_off, here) = (here, here_off, next);
     }
     Ok(Density::from_grams_per_millilitre(here))
