@@ -7,13 +7,15 @@ use leptos::task::spawn_local;
 
 use super::fields;
 use super::library::Library;
+use super::locale;
 use super::random::random;
 use super::state::AppState;
 use super::today::{moment, now};
 use crate::app::history::History;
 use crate::app::unfinished::Unfinished;
-use crate::book::{Book, BookId};
+use crate::book::{Book, BookId, Settings};
 use crate::exchange;
+use crate::say;
 use crate::store::{BookEntry, Change, asked, first_paint, this_tab};
 use crate::words;
 
@@ -21,10 +23,12 @@ use crate::words;
 pub fn begin(library: Library) {
     fields::hear_entering();
     if let Some(core) = library.core() {
-        core.can_change(|book| {
+        let forget = |book| {
             asked::forget(book);
             this_tab::note_unfinished(book, &[]);
-        });
+        };
+        let empty = || Book::new(Settings::in_country(say!(first::new_book_name), &locale::country_here()));
+        core.can_change(forget, empty);
     }
 }
 

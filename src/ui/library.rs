@@ -11,7 +11,6 @@ use wasm_bindgen_futures::JsFuture;
 use super::address::go;
 use super::files::save_book_file;
 use super::later::Later;
-use super::locale;
 use super::random::random;
 use super::state::AppState;
 use super::today::{now, today};
@@ -324,10 +323,6 @@ impl Device for Browser {
 
     fn today(&self) -> Date {
         today()
-    }
-
-    fn country(&self) -> String {
-        locale::country_here()
     }
 
     fn noted_books(&self) -> Option<String> {

@@ -26,8 +26,6 @@ pub trait Device {
     fn now(&self) -> u64;
     /// The day where the person is.
     fn today(&self) -> Date;
-    /// The country whose numbers and days are shown, by its two letters (ISO 3166-1).
-    fn country(&self) -> String;
     /// The note of the books there should be. Returns `None` if there is none.
     fn noted_books(&self) -> Option<String>;
     /// Notes the books there should be.

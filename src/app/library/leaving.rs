@@ -11,6 +11,8 @@ pub enum Way {
     Close,
     /// To another book.
     Open(BookId),
+    /// To an empty book.
+    Start,
     /// To a new book.
     Add(Box<Book>),
     /// A book is deleted from the shelf, and kept for a while among the deleted ones.
@@ -38,7 +40,7 @@ impl Way {
     pub(super) const fn leaving(&self) -> Leaving {
         match self {
             Way::Close => Leaving::Close,
-            Way::Open(_) | Way::Add(_) => Leaving::Switch,
+            Way::Open(_) | Way::Start | Way::Add(_) => Leaving::Switch,
             Way::Delete(_) | Way::DeleteForGood(_) => Leaving::Delete,
             Way::Update => Leaving::Update,
         }
@@ -107,6 +109,11 @@ impl<B: Backing> Library<B> {
                 self.leave_seat();
                 self.set_phase(Phase::Choosing);
             }
+            Way::Start => match self.inner.empty.get() {
+                Some(empty) => self.set_off(Way::Add(Box::new(empty())), anyway),
+                // Once it is here the way is gone.
+                None => drop(self.inner.way.replace(Some(Way::Start))),
+            },
             Way::Add(book) if self.inner.unkept.get() => self.add_unkept(*book),
             Way::Close => self.spawn(move |library| async move { library.close_now(anyway).await }),
             Way::Open(id) => self.spawn(move |library| async move { library.open_now(id, anyway).await }),

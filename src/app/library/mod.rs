@@ -17,8 +17,7 @@ use std::fmt;
 use std::rc::Rc;
 
 use crate::backup::restore_points::{Points, Why};
-use crate::book::{Book, BookId, Settings};
-use crate::say;
+use crate::book::{Book, BookId};
 use crate::store::{Backing, Fault, Listed, Notice, Saving, Shelf};
 use crate::words;
 
@@ -88,6 +87,7 @@ struct Inner<B: Backing> {
     add: Cell<Option<Add<B>>>,
     /// Forgets what is kept of a book outside the storage.
     forget: Cell<Option<fn(BookId)>>,
+    empty: Cell<Option<fn() -> Book>>,
     /// The book that is not deleted, since there is no room to keep a copy.
     no_room_to_delete: Cell<Option<BookId>>,
     /// Whether the person goes on though nothing can be kept.
@@ -121,6 +121,7 @@ impl<B: Backing> Library<B> {
             delete: Cell::new(None),
             add: Cell::new(None),
             forget: Cell::new(None),
+            empty: Cell::new(None),
             no_room_to_delete: Cell::new(None),
             unkept: Cell::new(false),
             seated: Cell::new(0),
@@ -218,8 +219,7 @@ impl<B: Backing> Library<B> {
 
     /// Starts an empty book.
     pub fn start_empty(&self) {
-        let settings = Settings::in_country(say!(first::new_book_name), &self.inner.device.country());
-        self.go(Way::Add(Box::new(Book::new(settings))));
+        self.go(Way::Start);
     }
 
     /// Opens the demo book: the one on the shelf, or `demo` as a new one.

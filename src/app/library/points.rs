@@ -2,7 +2,7 @@
 
 use super::{Library, Phase, named};
 use crate::backup::restore_points::{self, Moment, Points, Why};
-use crate::book::BookId;
+use crate::book::{Book, BookId};
 use crate::store::{Backing, Change, Fault, Shelf};
 use crate::words;
 
@@ -78,9 +78,11 @@ impl<B: Backing> Library<B> {
     }
 
     /// From here on books can be added and deleted; `forget` forgets what is kept of one that was
-    /// deleted for good outside the storage. A new book that was asked for before is added now.
-    pub fn can_change(&self, forget: fn(BookId)) {
+    /// deleted for good outside the storage, and `empty` makes an empty book. A new book that was asked for before
+    /// is added now.
+    pub fn can_change(&self, forget: fn(BookId), empty: fn() -> Book) {
         self.inner.forget.set(Some(forget));
+        self.inner.empty.set(Some(empty));
         self.inner.add.set(Some(|library, book, anyway| {
             library.spawn(move |library| async move { library.add_now(book, anyway).await });
         }));

@@ -9,7 +9,7 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use super::{Desk, Device, Leaving, Library, Phase, Remembered, Way};
-use crate::book::{Book, BookId, Edit, Key, Patch, Record, Refusal};
+use crate::book::{Book, BookId, Edit, Key, Patch, Record, Refusal, Settings};
 use crate::foundation::measure::Date;
 use crate::store::{Backing, Change, Fault, InMemory, Notice, Saving};
 use crate::support;
@@ -21,6 +21,11 @@ thread_local! {
 
 /// The time in each of these tests, in milliseconds since 1970.
 const NOON: u64 = 1_795_780_800_000;
+
+/// An empty book, as the screen makes it.
+fn empty() -> Book {
+    Book::new(Settings::in_country("My book", "US"))
+}
 
 /// What the device of a tab was asked for.
 #[derive(Default)]
@@ -56,10 +61,6 @@ impl Device for Phone {
 
     fn today(&self) -> Date {
         Date::new(2026, 11, 27).expect("a day")
-    }
-
-    fn country(&self) -> String {
-        "US".into()
     }
 
     fn noted_books(&self) -> Option<String> {
@@ -120,7 +121,7 @@ impl Shop {
             screen: RefCell::new(None),
             storage: self.storage.clone(),
         };
-        tab.library.can_change(|book| FORGOTTEN.with_borrow_mut(|forgotten| forgotten.push(book)));
+        tab.library.can_change(|book| FORGOTTEN.with_borrow_mut(|forgotten| forgotten.push(book)), empty);
         tab.library.start(self.storage.clone());
         tab.run();
         tab

@@ -39,7 +39,7 @@ fn a_new_book_that_is_asked_for_early_is_added_once_it_can_be() {
     tab.library.start(shop.storage.clone());
     tab.start_empty();
     assert_eq!((tab.library.phase(), tab.library.leaving()), (Phase::Choosing, Some(Leaving::Switch)));
-    tab.library.can_change(|_| {});
+    tab.library.can_change(|_| {}, empty);
     tab.run();
     assert_eq!((listed(&tab), tab.library.leaving()), (vec!["My book".to_string()], None));
     assert!(tab.open().is_some());

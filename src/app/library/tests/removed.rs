@@ -167,6 +167,7 @@ fn without_storage_the_person_can_go_on_and_is_asked_before_it_is_lost() {
     tab.library.stuck(Fault::NoStorage);
     tab.library.go_on_without_saving();
     assert_eq!(tab.library.phase(), Phase::Choosing);
+    tab.library.can_change(|_| {}, super::empty);
     tab.start_empty();
     tab.put(ingredient(1, "Pear"));
     assert!(tab.book().contains(ingredient_key(1)));
