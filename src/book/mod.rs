@@ -58,7 +58,7 @@ pub use patch::{Change, Clash, Found, Patch, Step, Tree};
 pub use record::{Key, Record};
 pub use refusal::{Field, Problem, Refusal};
 pub use sales::{Scope, Sold, Trial, Week};
-pub use scenario::Scenario;
+pub use scenario::{Bought, Conditions, Filled, KeptConditions, Scenario};
 pub use season::Season;
 pub use settings::{
     CommissionBase, KindRate, OverheadPer, PaymentFee, Reductions, Settings, Tax, TaxPlace, TillColumns,

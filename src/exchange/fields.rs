@@ -1,6 +1,6 @@
 //! The fields of a book file.
 
-use crate::book::{BuyingList, Record, Settings, from_json};
+use crate::book::{BuyingList, Record, Scenario, Settings, from_json};
 
 /// Reads one record.
 pub(super) type ReadRecord = fn(&str) -> Result<Record, serde_json::Error>;
@@ -42,10 +42,17 @@ pub(super) const FIELDS: [Field; 15] = [
     field("weeks", Holds::List(|text| from_json(text).map(Record::Week)), false),
     field("seen-prices", Holds::List(|text| from_json(text).map(Record::SeenPrice)), false),
     field("trials", Holds::List(|text| from_json(text).map(Record::Trial)), false),
-    field("scenarios", Holds::List(|text| from_json(text).map(Record::Scenario)), false),
+    field("scenarios", Holds::List(scenario), false),
     field("batches", Holds::List(|text| from_json(text).map(Record::Batch)), false),
     field("buying-list", Holds::OneOrNone(|text| from_json::<BuyingList>(text).map(Record::BuyingList)), false),
 ];
+
+/// A scenario, with conditions that read.
+fn scenario(text: &str) -> Result<Record, serde_json::Error> {
+    let scenario: Scenario = from_json(text)?;
+    scenario.conditions.read()?;
+    Ok(Record::Scenario(scenario))
+}
 
 const fn field(name: &'static str, holds: Holds, needed: bool) -> Field {
     Field { name, holds, needed }

@@ -101,7 +101,7 @@ impl<'a> Reading<'a> {
                         return Ok(Some(TakenIn { book, left_out: Vec::new() }));
                     };
                     let edit = Edit::Put(record);
-                    if let Err(refusal) = book.apply(&edit) {
+                    if let Err(refusal) = checked(&edit).and_then(|()| book.apply(&edit)) {
                         let name = record_name(&edit, book);
                         let key = match &refusal {
                             Refusal::Missing { needed_by, .. } => needed_by.unwrap_or(key),
@@ -142,6 +142,14 @@ impl<'a> Reading<'a> {
                 return Ok(taken);
             }
         }
+    }
+}
+
+/// What the book itself does not check of a record.
+fn checked(edit: &Edit) -> Result<(), Refusal> {
+    match edit {
+        Edit::Put(Record::Scenario(scenario)) => scenario.check_conditions(),
+        _ => Ok(()),
     }
 }
 

@@ -2,8 +2,7 @@
 
 use super::Speaker;
 use super::quotes::pack;
-use crate::book::{Book, ContainerId, Goods, Key, PackId};
-use crate::foundation::measure::Share;
+use crate::book::{Book, Goods, Key, PackId};
 use crate::say;
 use crate::sizes::side_by_side::{Change, NotOurs};
 
@@ -56,12 +55,6 @@ impl Trials<'_> {
             Change::CardFee(from, to) => say!(sales::use_card_fee, from = percent(*from), to = percent(*to)),
             Change::Commission(from, to) => say!(sales::use_commission, from = percent(*from), to = percent(*to)),
         }
-    }
-
-    /// A share of buyers, as a scenario keeps it.
-    pub fn kept_share(&self, container: ContainerId, share: Share) -> String {
-        let size = self.book.name(Key::Container(container));
-        say!(sales::keep_share, share = self.speaker.percent(share), size = size)
     }
 
     /// What the owner does not set, and why.

@@ -4,9 +4,9 @@
 
 use brimwright::book::{
     Batch, Book, Brimful, Container, ContainerId, CostBasis, Drink, DrinkId, DrinkKind, Edit, Headspace, Ingredient,
-    IngredientId, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingPart,
-    PackagingUse, PaymentFee, Quoted, Record, Scaling, Scenario, ScenarioId, Settings, Sold, Stage, Tax, TaxPlace,
-    Week,
+    IngredientId, KeptConditions, Labour, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId,
+    PackagingPart, PackagingUse, PaymentFee, Quoted, Record, Scaling, Scenario, ScenarioId, Settings, Sold, Stage, Tax,
+    TaxPlace, Week,
 };
 use brimwright::foundation::measure::{Amount, Date, Density, Exact, Mass, Money, Share, Time, Unit};
 
@@ -133,13 +133,19 @@ pub fn past_and_plans(book: &mut Book) {
             container: offer.container,
             units: Exact::new(i64::from(week) % 7 + 3, 0),
             contribution: Money::from_major(Exact::new(215, 2)),
+            overhead: None,
         });
         let week = Week { monday: monday.plus_weeks(week), sold: sold.collect() };
         book.apply(&Edit::Put(Record::Week(week))).expect("a week of what is sold");
     }
     for id in 1..=SCENARIOS {
         let name = format!("Generated menu {id}");
-        let scenario = Scenario { id: ScenarioId::from_random(id), name, offers: offers.clone() };
+        let scenario = Scenario {
+            id: ScenarioId::from_random(id),
+            name,
+            offers: offers.clone(),
+            conditions: KeptConditions::default(),
+        };
         book.apply(&Edit::Put(Record::Scenario(scenario))).expect("a menu of what is there");
     }
     for batch in 0..BATCHES {

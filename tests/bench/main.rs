@@ -11,7 +11,7 @@ mod spreadsheet;
 use std::hint::black_box;
 use std::time::Duration;
 
-use brimwright::book::{Book, Edit, Goods, Ingredient, Offer, OfferId, OnHand, PackagingId, Record, Scope};
+use brimwright::book::{Book, Conditions, Edit, Goods, Ingredient, Offer, OfferId, OnHand, PackagingId, Record, Scope};
 use brimwright::buying::buying_list::{makes, propose};
 use brimwright::buying::price_watch::{bought, exposure, what_if};
 use brimwright::counter::on_hand::{Wish, best_use};
@@ -142,14 +142,16 @@ fn what_ifs(book: &Book) -> (Vec<Duration>, Vec<Duration>) {
     assert_eq!((now.drinks.len(), now.sizes.len()), (book.drinks().count(), containers.len()));
     let tried = |what_if: &WhatIf| {
         timed(|| {
-            let then = draft.with(what_if, menu).expect("it can be tried");
+            let then = draft.with(what_if).expect("it can be tried");
             side_by_side(&then.book, &then.ledger, menu, &containers).expect("small")
         })
     };
     let raised = |cents| now.raised(book, containers[0], Money::from_major(Exact::new(cents, 2))).expect("small");
     let prices = (1..50).map(|cents| tried(&WhatIf { prices: raised(cents), ..WhatIf::default() })).collect();
     let share = |percent| Share::from_fraction(Exact::new(percent, 2));
-    let dearer = (1..50).map(|percent| tried(&WhatIf { ingredients: share(percent), ..WhatIf::default() })).collect();
+    let under = |percent| Conditions { ingredients: share(percent), ..Conditions::default() };
+    let dearer = |percent| WhatIf { conditions: under(percent), ..WhatIf::default() };
+    let dearer = (1..50).map(|percent| tried(&dearer(percent))).collect();
     (prices, dearer)
 }
 

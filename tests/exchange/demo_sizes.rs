@@ -1,7 +1,7 @@
 //! What the demo book shows of sizes: the rules of thumb of the trade, and a comparison of its
 //! cups worked out apart.
 
-use brimwright::book::{Book, DrinkKind, Edit, Offer, Record, Scope};
+use brimwright::book::{Book, Conditions, DrinkKind, Edit, Offer, Record, Scope};
 use brimwright::drink::ledger::Ledger;
 use brimwright::foundation::measure::{Exact, Share};
 use brimwright::sizes::side_by_side::{Draft, SideBySide, Weights, WhatIf, side_by_side, sold_in, sold_together};
@@ -80,8 +80,9 @@ fn dearer_ingredients_over_the_menu() {
     let book = demo();
     let now = compared(&book, Scope::Menu);
     let cups = [7, 8, 9].map(container_id);
-    let dearer = WhatIf { ingredients: share("0.2"), ..WhatIf::default() };
-    let draft = Draft::of(&book, Scope::Menu, &cups).with(&dearer, Scope::Menu).unwrap();
+    let conditions = Conditions { ingredients: share("0.2"), ..Conditions::default() };
+    let dearer = WhatIf { conditions, ..WhatIf::default() };
+    let draft = Draft::of(&book, Scope::Menu, &cups).with(&dearer).unwrap();
     let then = side_by_side(&draft.book, &draft.ledger, Scope::Menu, &cups).unwrap();
     for (now, then) in now.sizes.iter().zip(&then.sizes) {
         let fifth = then.parts[0].major().minus(now.parts[0].major().times(exact("1.2")).unwrap()).unwrap();

@@ -3,8 +3,8 @@
 use std::sync::LazyLock;
 
 use brimwright::book::{
-    Accepted, Allergen, Brimful, DrinkKind, Field, FillRule, Goods, Headspace, Ice, IcePlace, Key, OnHand, Problem,
-    Produce, Reading, Ready, Refusal, Scaling, Scope, Service, Stage, Tapered,
+    Accepted, Allergen, Brimful, DrinkKind, Field, FillRule, Goods, Headspace, Ice, IcePlace, KeptConditions, Key,
+    OnHand, Problem, Produce, Reading, Ready, Refusal, Scaling, Scope, Service, Stage, Tapered,
 };
 use brimwright::drink::fill::fill;
 use brimwright::exchange::{BookFileError, Fault, Place, read, write};
@@ -551,6 +551,34 @@ fn what_may_be_left_out() {
     assert_eq!(ice.packing, share("0.6"));
 }
 
+/// What a scenario takes to be other than in the book is refused where it does not read or does not hold.
+#[test]
+fn conditions_that_do_not_hold_are_refused() {
+    let book = read(&*EVERY).unwrap();
+    let scenario = book.scenarios().next().unwrap();
+    let kept: Value = serde_json::to_value(scenario).unwrap();
+    let text = kept["conditions"].as_str().unwrap();
+    assert!(schema::takes_conditions(text), "{text}");
+    assert_eq!(KeptConditions::of(&scenario.conditions()), scenario.conditions, "all of it is read");
+    let key = Key::from_text("scenario:1").unwrap();
+    let refused = [
+        (r#"\"target\":\"0.7\""#, r#"\"target\":\"1\""#, Field::Target, Problem::NotAShare),
+        (r#"\"wage\":\"21\""#, r#"\"wage\":\"-21\""#, Field::Wage, Problem::Negative),
+        (r#"\"fill\":\"330 mL\""#, r#"\"fill\":\"330 g\""#, Field::Allowed, Problem::NotAVolume),
+    ];
+    for (old, new, field, problem) in refused {
+        match error(&with(old, new)) {
+            BookFileError::Refused { key: at, refusal, .. } => {
+                assert_eq!((at, refusal), (key, Refusal::Field { key, field, problem }), "{new} for {old}");
+            }
+            other => panic!("{new} for {old}: {other:?}"),
+        }
+    }
+    for (old, new) in [(r#"\"wage\""#, r#"\"pay\""#), (r#"\"part\":"#, "")] {
+        assert!(matches!(error(&with(old, new)), BookFileError::Value { .. }), "{new} for {old}");
+    }
+}
+
 /// No field of the schema is without a value in the files that are spoilt here.
 #[test]
 fn every_field_of_the_schema_is_tried() {
@@ -561,8 +589,12 @@ fn every_field_of_the_schema_is_tried() {
         match value {
             Value::Object(object) => {
                 let fields = object.get("properties").and_then(Value::as_object).into_iter().flatten();
-                let tried =
-                    |name: &String| FILE.contains(&format!("\"{name}\":")) || EVERY.contains(&format!("\"{name}\":"));
+                // What a scenario takes to be other is a JSON text within the file.
+                let tried = |name: &String| {
+                    [format!("\"{name}\":"), format!("\\\"{name}\\\":")]
+                        .iter()
+                        .any(|field| FILE.contains(field) || EVERY.contains(field))
+                };
                 untried.extend(fields.map(|(name, _)| name).filter(|name| !tried(name)));
                 waiting.extend(object.values());
             }

@@ -23,6 +23,13 @@ pub fn takes(text: &str) -> bool {
     VALIDATOR.is_valid(&serde_json::from_str(text).unwrap())
 }
 
+/// Whether the schema takes the text of what a scenario takes to be other than in the book.
+pub fn takes_conditions(text: &str) -> bool {
+    let mut schema: Value = serde_json::from_str(SCHEMA).unwrap();
+    schema = serde_json::json!({ "$ref": "#/$defs/conditions", "$defs": schema["$defs"].take() });
+    jsonschema::draft202012::new(&schema).unwrap().is_valid(&serde_json::from_str(text).unwrap())
+}
+
 #[test]
 fn it_takes_the_demo_and_a_new_book() {
     let demo: Value = serde_json::from_str(FILE).unwrap();

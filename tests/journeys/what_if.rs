@@ -35,6 +35,7 @@ fn undo(change: &str) -> String {
 #[tokio::test]
 async fn what_is_tried_changes_nothing_until_it_is_used() {
     let journey = entering::metric_book("what_if").await;
+    entering::unfold(&journey, say!(common::target_margin)).await;
     journey.enter(By::Label(say!(common::target_margin)), "60").await;
     journey.enter(By::Label(say!(book::price_endings)), ".00 .25 .50 .75").await;
     entering::ingredient(&journey, "Coconut water", "10 L", "20").await;
@@ -112,24 +113,22 @@ async fn at_a_desk_the_difference_is_read_without_scrolling() {
     // Without the supplier's price: 40 * (4.00 - 0.40) and 20 * (5.50 - 1.00), 234.00.
     journey.expect_each(".uses-alone", &[&say!(sales::alone_less, profit = "$6.00")]).await;
 
-    // Kept as a scenario: the price is its own, 20 * (5.50 - 1.00) instead of 100.00. What it cannot keep, and what
-    // it then earns, is said first.
+    // Kept as a scenario, it holds all of it, and says what of it stays out of the menu.
     journey.click(By::Text(say!(decide::keep_as_scenario))).await;
-    journey.expect_each(".keeps li", &[&changes[0]]).await;
-    journey.expect_each(".keeps-not li", &[&changes[1], &left]).await;
-    journey.expect_each(".keeps-then", &[&say!(sales::scenario_then_less, profit = "$10.00")]).await;
-    journey.screenshot("keeps").await;
-    journey.click(By::Text(say!(decide::keep_these))).await;
-    journey.wait_for_text(&say!(decide::scenario_earns_less, profit = "$10.00")).await;
+    journey.wait_for_text(&say!(decide::scenario_earns_less, profit = "$15.00")).await;
+    journey.expect_each(".uses-left li", &[&left]).await;
+    journey.expect_each(".uses-alone", &[&say!(sales::alone_less, profit = "$6.00")]).await;
+    journey.screenshot("kept").await;
     // At a desk the list of changes stands open.
     let price = say!(decide::use_price, offer = offer, now = "$6.00", then = "$5.50");
-    journey.expect_each(".uses-changes li", &[&price]).await;
+    journey.expect_each(".uses-changes li", &[&price, &changes[1]]).await;
     journey.click(By::Text(say!(sales::make_these_changes))).await;
     journey.wait_until_undo_is(&undo(say!(sales::scenario_made_menu))).await;
-    // The scenario is kept, and is today's menu now.
+    // The scenario is kept. It still counts what the supplier might ask: 225.00 against 234.00 now.
     journey.go("#/sizes/scenarios").await;
-    let line = say!(sales::scenario_line, sizes = words::sizes(2), difference = say!(decide::scenario_earns_same));
-    let row = [say!(sales::what_if_of, drinks = "Still"), line, "$230.00".to_owned()].join(" ");
+    let less = say!(decide::scenario_earns_less, profit = "$9.00");
+    let line = say!(sales::scenario_line, sizes = words::sizes(2), difference = less);
+    let row = [say!(sales::what_if_of, drinks = "Still"), line, "$225.00".to_owned()].join(" ");
     journey.expect_each(".rows li", &[&row]).await;
     journey.wait_until_saved().await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());

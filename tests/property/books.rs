@@ -2,10 +2,11 @@
 //! value does not hold, so that edits are refused.
 
 use brimwright::book::{
-    Accepted, Allergen, Basis, Batch, Book, BuyingList, CommissionBase, CostBasis, DrinkKind, Edit, Figure, FillRule,
-    Filling, Goods, Ingredient, Key, KindRate, Make, Offer, OnHand, OverheadPer, Pack, PaymentFee, Produce, Quoted,
-    Ready, Record, Reductions, Scenario, ScenarioId, Scope, Season, SeenPrice, SeenPriceId, Service, Settings, Sold,
-    Stage, Starting, StartingFigure, Tax, TaxPlace, Tier, TillColumns, ToBuy, Trial, TrialId, Week, Weighing,
+    Accepted, Allergen, Basis, Batch, Book, Bought, BuyingList, CommissionBase, Conditions, CostBasis, DrinkKind, Edit,
+    Figure, FillRule, Filled, Filling, Goods, Ingredient, KeptConditions, Key, KindRate, Make, Offer, OnHand,
+    OverheadPer, Pack, PaymentFee, Produce, Quoted, Ready, Record, Reductions, Scenario, ScenarioId, Scope, Season,
+    SeenPrice, SeenPriceId, Service, Settings, Sold, Stage, Starting, StartingFigure, Tax, TaxPlace, Tier, TillColumns,
+    ToBuy, Trial, TrialId, Week, Weighing,
 };
 use brimwright::foundation::measure::{
     Amount, Currency, Date, Density, Dimension, Exact, Mass, Money, Month, Scale, Share, System, Temperature, Unit,
@@ -339,9 +340,11 @@ pub fn filling() -> impl Strategy<Value = Filling> {
 /// An offer at one of these prices.
 fn offer(price: impl Strategy<Value = Money> + 'static) -> impl Strategy<Value = Record> {
     let served = (option::weighted(0.4, filling()), option::of(select(Service::ALL)));
-    (1..=DRINKS, 1..=CONTAINERS, option::of(price), option::of(number(900, 0)), served)
-        .prop_map(|(drink, container, price, weekly, (filling, service))| {
-            Record::Offer(Offer { price, weekly, filling, service, ..Offer::new(offer_id(drink, container)) })
+    let weekly = (option::of(number(900, 0)), option::weighted(0.3, monday()));
+    (1..=DRINKS, 1..=CONTAINERS, option::of(price), weekly, served)
+        .prop_map(|(drink, container, price, (weekly, weekly_from), (filling, service))| {
+            let offer = Offer::new(offer_id(drink, container));
+            Record::Offer(Offer { price, weekly, weekly_from, filling, service, ..offer })
         })
         .boxed()
 }
@@ -361,12 +364,11 @@ fn contribution() -> impl Strategy<Value = Money> {
 
 fn week() -> impl Strategy<Value = Record> {
     let units = prop_oneof![20 => number(900, 1), 1 => Just(Exact::new(-1, 0))];
+    let brings = (contribution(), option::of(contribution()));
     let sold =
-        (1..=DRINKS, 1..=CONTAINERS, units, contribution()).prop_map(|(drink, container, units, contribution)| Sold {
-            drink: drink_id(drink),
-            container: container_id(container),
-            units,
-            contribution,
+        (1..=DRINKS, 1..=CONTAINERS, units, brings).prop_map(|(drink, container, units, (contribution, overhead))| {
+            let (drink, container) = (drink_id(drink), container_id(container));
+            Sold { drink, container, units, contribution, overhead }
         });
     (monday(), vec(sold, 0..5))
         .prop_map(|(monday, mut sold)| {
@@ -403,13 +405,49 @@ fn trial() -> impl Strategy<Value = Record> {
         .boxed()
 }
 
+/// Conditions of goods, packs and containers that are there or not.
+fn conditions() -> impl Strategy<Value = Conditions> {
+    let goods = prop_oneof![
+        (1..=INGREDIENTS).prop_map(|id| Goods::Ingredient(ingredient_id(id))),
+        (1..=OTHERS).prop_map(|id| Goods::Packaging(packaging_id(id))),
+    ];
+    let bought = (goods, 1..=3_u64, option::of(money(80))).prop_map(|(goods, pack, price)| Bought {
+        goods,
+        pack: pack_id(pack),
+        price,
+    });
+    let filled = (1..=CONTAINERS, units_of(&[Unit::Millilitre, Unit::UsFluidOunce]))
+        .prop_map(|(container, fill)| Filled { container: container_id(container), fill });
+    let part = || option::of(share(100));
+    let shares = (part(), part(), part(), part());
+    (scope(), share(100), option::of(bought), shares, option::of(money(80)), option::of(filled)).prop_map(
+        |(part, ingredients, bought, (target, waste, card_fee, commission), wage, fills)| Conditions {
+            part,
+            ingredients,
+            bought: bought.into_iter().collect(),
+            target,
+            waste,
+            wage,
+            card_fee,
+            commission,
+            fills: fills.into_iter().collect(),
+        },
+    )
+}
+
 fn scenario() -> impl Strategy<Value = Record> {
     let offer = offer(any_money()).prop_map(|record| record.offer().cloned());
-    (1..=OTHERS, name(), vec(offer, 0..5))
-        .prop_map(|(id, name, offers)| {
+    let conditions = prop_oneof![Just(Conditions::default()), conditions()];
+    (1..=OTHERS, name(), vec(offer, 0..5), conditions)
+        .prop_map(|(id, name, offers, conditions)| {
             let mut offers: Vec<Offer> = offers.into_iter().flatten().collect();
             offers.dedup_by_key(|offer| offer.id());
-            Record::Scenario(Scenario { id: ScenarioId::from_random(id), name, offers })
+            Record::Scenario(Scenario {
+                id: ScenarioId::from_random(id),
+                name,
+                offers,
+                conditions: KeptConditions::of(&conditions),
+            })
         })
         .boxed()
 }

@@ -5,6 +5,7 @@ use brimwright::drink::ledger::Ledger;
 use brimwright::foundation::measure::Money;
 
 #[path = "../bench/generated.rs"]
+#[allow(dead_code, reason = "shared with the benches, which use the rest")]
 mod generated;
 
 use crate::support::{exact, ingredient_id};

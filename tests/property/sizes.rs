@@ -1,9 +1,9 @@
 //! Sizes side by side and what-ifs, over generated menus: means against sums made here, and drafts
 //! against whole books edited by hand.
 
-use brimwright::book::{Book, Drink, Edit, Headspace, Offer, Record, Scope, Settings};
+use brimwright::book::{Book, Conditions, Drink, Edit, Filled, Headspace, Offer, Record, Scope, Settings};
 use brimwright::drink::ledger::{Ledger, Priced};
-use brimwright::foundation::measure::{Amount, Exact, Money, Share, Unit, Volume};
+use brimwright::foundation::measure::{Amount, Exact, Money, Share, Unit};
 use brimwright::sizes::side_by_side::{Draft, WhatIf, side_by_side, sold_in};
 use proptest::option;
 use proptest::prelude::*;
@@ -110,19 +110,22 @@ proptest! {
         let scope = if alone { Scope::Drink(drink_id(1)) } else { Scope::Menu };
         let target = target.map(|percent| Share::from_fraction(Exact::new(percent, 2)));
         let price = cents.map(|cents| Money::from_major(Exact::new(cents, 2)));
-        let what_if = WhatIf {
+        let filled = |fill| Filled { container: container_id(2), fill: Amount::new(fill, Unit::Millilitre) };
+        let conditions = Conditions {
+            part: scope,
             ingredients: Share::from_fraction(Exact::new(percent, 2)),
             target,
-            prices: price.map(|price| (offer_id(1, 1), price)).into_iter().collect(),
-            fills: fill.map(|fill| (container_id(2), Volume::from_millilitres(fill))).into_iter().collect(),
-            ..WhatIf::default()
+            fills: fill.map(filled).into_iter().collect(),
+            ..Conditions::default()
         };
+        let prices = price.map(|price| (offer_id(1, 1), price)).into_iter().collect();
+        let what_if = WhatIf { conditions, prices, mix: Vec::new() };
         let sizes = sold_in(&book, scope);
         let before = book.clone();
         let brimful = book.container(container_id(2)).unwrap().brimful.volume().unwrap().unwrap();
         let fits = fill.is_none_or(|fill| fill.is_positive() && fill <= brimful.millilitres());
         let draft = Draft::of(&book, scope, &sizes);
-        let drafted = draft.with(&what_if, scope);
+        let drafted = draft.with(&what_if);
         prop_assert_eq!(&book, &before);
         prop_assert_eq!(drafted.is_ok(), fits);
         let Ok(drafted) = drafted else { return Ok(()) };

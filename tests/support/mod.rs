@@ -8,8 +8,9 @@ pub mod shelf;
 
 use brimwright::book::{
     Batch, Book, Brimful, BuyingList, Container, ContainerId, Drink, DrinkId, DrinkKind, Goods, Ingredient,
-    IngredientId, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId, PackagingUse, Record,
-    Scaling, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, ToBuy, Trial, TrialId, Week,
+    IngredientId, KeptConditions, Line, LineId, Make, Offer, OfferId, Pack, PackId, Packaging, PackagingId,
+    PackagingUse, Record, Scaling, Scenario, ScenarioId, Scope, SeenPrice, SeenPriceId, Settings, Sold, Stage, ToBuy,
+    Trial, TrialId, Week,
 };
 use brimwright::foundation::measure::{
     Amount, Currency, Date, Density, Exact, Length, LengthUnit, Mass, Measure, Money, NumberStyle, Share, System, Time,
@@ -172,7 +173,7 @@ pub fn offer(drink: u64, container: u64, price: Option<&str>) -> Offer {
 pub fn week(monday: &str, sold: &[(u64, &str, &str)]) -> Week {
     let of = |(container, units, contribution): &(u64, &str, &str)| {
         let OfferId { drink, container } = offer_id(1, *container);
-        Sold { drink, container, units: exact(units), contribution: money(contribution) }
+        Sold { drink, container, units: exact(units), contribution: money(contribution), overhead: None }
     };
     Week { monday: day(monday), sold: sold.iter().map(of).collect() }
 }
@@ -195,6 +196,7 @@ pub fn scenario(id: u64, offers: impl IntoIterator<Item = Offer>) -> Scenario {
         id: ScenarioId::from_random(id),
         name: format!("Invented menu {id}"),
         offers: offers.into_iter().collect(),
+        conditions: KeptConditions::default(),
     }
 }
 
@@ -238,6 +240,7 @@ pub fn sold(drink: u64, container: u64, units: &str, contribution: &str) -> Sold
         container: container_id(container),
         units: exact(units),
         contribution: money(contribution),
+        overhead: None,
     }
 }
 

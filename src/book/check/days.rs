@@ -9,6 +9,7 @@ pub(super) fn week(record: &Week) -> Checked {
     for sold in &record.sold {
         not_negative(sold.units, Field::Units)?;
         keeps(sold.contribution.major(), Field::Contribution)?;
+        sold.overhead.map_or(Ok(()), |overhead| keeps(overhead.major(), Field::Contribution))?;
     }
     distinct(record.sold.iter().map(|sold| id_of_offer(sold.offer())), Field::Units)
 }

@@ -4,7 +4,7 @@ use super::values::{
     Checked, Id, NAME_LENGTH, a_yield, distinct, hold, id, id_of_number, keeps, mass, name, not_negative, positive,
 };
 use crate::book::{
-    BuyingList, Field, Goods, Ingredient, OnHand, Pack, Packaging, Problem, Season, Starting, ToBuy, Weighing,
+    BuyingList, Field, Goods, Ingredient, OnHand, Pack, PackId, Packaging, Problem, Season, Starting, Weighing,
 };
 use crate::foundation::measure::{Date, Dimension, Exact};
 
@@ -109,12 +109,16 @@ pub(super) fn packaging(record: &Packaging) -> Checked {
     packs(&record.packs)
 }
 
-fn id_to_buy(line: &ToBuy) -> Id {
-    let [kind, goods] = match line.goods {
-        Goods::Ingredient(id) => [0, id.number()],
-        Goods::Packaging(id) => [1, id.number()],
+/// A pack of goods as an id; the goods alone where no pack is asked for.
+pub(super) const fn id_of_goods(goods: Goods, pack: Option<PackId>) -> Id {
+    let pack = match pack {
+        Some(pack) => pack.number(),
+        None => 0,
     };
-    [kind, goods, line.pack.number()]
+    match goods {
+        Goods::Ingredient(id) => [0, id.number(), pack],
+        Goods::Packaging(id) => [1, id.number(), pack],
+    }
 }
 
 pub(super) fn buying_list(record: &BuyingList) -> Checked {
@@ -122,5 +126,5 @@ pub(super) fn buying_list(record: &BuyingList) -> Checked {
         positive(line.packs, Field::PacksToBuy)?;
         line.paid.map_or(Ok(()), |paid| not_negative(paid.major(), Field::Paid))?;
     }
-    distinct(record.lines.iter().map(id_to_buy), Field::PacksToBuy)
+    distinct(record.lines.iter().map(|line| id_of_goods(line.goods, Some(line.pack))), Field::PacksToBuy)
 }

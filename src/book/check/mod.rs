@@ -1,5 +1,6 @@
 //! The checks of a record's values, before it is put in the book.
 
+mod conditions;
 mod containers;
 mod days;
 mod drinks;
@@ -10,6 +11,8 @@ mod tests;
 mod values;
 
 use super::{Record, Refusal};
+
+pub(super) use conditions::conditions;
 
 /// Checks a record's own values. References are checked by the book. The checks depend on nothing else
 /// in the book, so that a record that was in it once can always be put back.

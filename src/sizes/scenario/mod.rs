@@ -6,22 +6,60 @@
 //!
 //! By hand: one drink leaves 2.00 and is sold 14 times a week, 28.00; in a scenario at 3.50 instead of 3.00
 //! it leaves 2.50, and with the same 14 sold it brings 35.00, 7.00 more.
+//!
+//! Costs, fees and fills that a scenario takes to be other than in the book are put into a copy of the book,
+//! and its offers are computed there.
 
 #[cfg(test)]
 mod tests;
 
 use std::collections::BTreeMap;
 
-use crate::book::{Book, ContainerId, Offer, OfferId, Scenario, Scope};
+use crate::book::{Book, ContainerId, Edit, KeptConditions, Offer, OfferId, Scenario, Scope};
 use crate::drink::ledger::{Ledger, OfferStatus};
 use crate::drink::price::Hands;
 use crate::foundation::measure::{Date, Exact, Money, Overflow};
-use crate::sizes::decision::{MenuToday, Told};
+use crate::sizes::decision::{MenuToday, Told, tells_from};
 use crate::sizes::opening_stock::opening_stock;
+use crate::sizes::side_by_side::{Draft, Uses, WhatIf, WhatIfError};
 
-/// What the ledger would be if a scenario were adopted.
-pub fn scenario_ledger(book: &Book, scenario: &Scenario) -> Ledger {
-    Ledger::of_offers(book, &mut scenario.offers_in(book).iter())
+/// The book under a scenario's conditions, and the scenario's offers computed in it. The offers of the book itself
+/// stay as they are.
+///
+/// # Errors
+/// A [`WhatIfError`] where its conditions cannot be, such as a fill that is over the rim by now.
+pub fn drafted(book: &Book, scenario: &Scenario) -> Result<Draft, WhatIfError> {
+    let (book, _) = tried(book, scenario).put_into(book)?;
+    let ledger = Ledger::of_offers(&book, &mut scenario.offers_in(&book).iter());
+    Ok(Draft { book, ledger })
+}
+
+/// What making a scenario the menu changes beside its offers, and what of it is not the owner's to set.
+pub fn uses(book: &Book, scenario: &Scenario) -> Uses {
+    tried(book, scenario).uses(book)
+}
+
+/// The edit of `day` that puts a scenario's offers, and what the owner decides of its conditions, in place of the
+/// book's own. The scenario stays.
+///
+/// # Errors
+/// A [`WhatIfError`].
+pub fn adopted(book: &Book, scenario: &Scenario, day: Date) -> Result<Edit, WhatIfError> {
+    Ok(Edit::Together(vec![tried(book, scenario).edit(book)?, scenario.adopted(book, tells_from(day))]))
+}
+
+/// The scenario without what adopting it would leave out.
+pub fn ours(scenario: &Scenario) -> Scenario {
+    let all = WhatIf { conditions: scenario.conditions(), ..WhatIf::default() };
+    Scenario { conditions: KeptConditions::of(&all.ours().conditions), ..scenario.clone() }
+}
+
+/// A scenario's conditions, without those of goods, packs and containers that are not there any more.
+fn tried(book: &Book, scenario: &Scenario) -> WhatIf {
+    let mut conditions = scenario.conditions();
+    conditions.bought.retain(|bought| book.packs(bought.goods).iter().any(|pack| pack.id == bought.pack));
+    conditions.fills.retain(|filled| book.container(filled.container).is_some());
+    WhatIf { conditions, ..WhatIf::default() }
 }
 
 /// Today's weekly numbers, as decisions count them.

@@ -1,4 +1,6 @@
 use super::*;
+use crate::book::{Bought, Conditions, Filled, KeptConditions};
+use crate::support::{container_id, ingredient_id, pack_id};
 
 #[test]
 fn drinks() {
@@ -127,6 +129,43 @@ fn scenarios() {
     assert_eq!(with(vec![sold]), is(Field::Weekly, Problem::Negative));
     let nameless = Scenario { name: " ".into(), ..a_scenario(1, []) };
     assert_eq!(wrong(Record::Scenario(nameless)), is(Field::Name, Problem::Empty));
+}
+
+#[test]
+fn conditions_of_a_scenario() {
+    let is_wrong = |conditions: Conditions| {
+        let scenario = Scenario { conditions: KeptConditions::of(&conditions), ..a_scenario(1, []) };
+        assert_eq!(scenario.conditions(), conditions, "they are kept");
+        assert_eq!(wrong(Record::Scenario(scenario.clone())), None, "the book does not read them");
+        match scenario.check_conditions() {
+            Err(Refusal::Field { field, problem, .. }) => Some((field, problem)),
+            other => other.map(|()| None).unwrap(),
+        }
+    };
+    let with = |change: fn(&mut Conditions)| {
+        let mut conditions = Conditions::default();
+        change(&mut conditions);
+        is_wrong(conditions)
+    };
+    assert_eq!(with(|it| it.ingredients = share("-1")), None);
+    assert_eq!(with(|it| it.ingredients = share("-1.01")), is(Field::PackPrice, Problem::Negative));
+    assert_eq!(with(|it| it.target = Some(Share::WHOLE)), is(Field::Target, Problem::NotAShare));
+    assert_eq!(with(|it| it.waste = Some(share("-0.1"))), is(Field::Unsold, Problem::NotAShare));
+    assert_eq!(with(|it| it.wage = Some(money("-1"))), is(Field::Wage, Problem::Negative));
+    assert_eq!(with(|it| it.card_fee = Some(Share::WHOLE)), is(Field::FeeShare, Problem::NotAShare));
+    assert_eq!(with(|it| it.commission = Some(Share::WHOLE)), is(Field::Commission, Problem::NotAShare));
+    let filled = |fill| Filled { container: container_id(1), fill: amount(fill) };
+    let fills = |fills: Vec<Filled>| is_wrong(Conditions { fills, ..Conditions::default() });
+    assert_eq!(fills(vec![filled("300 mL")]), None);
+    assert_eq!(fills(vec![filled("0 mL")]), is(Field::Allowed, Problem::NotPositive));
+    assert_eq!(fills(vec![filled("3 g")]), is(Field::Allowed, Problem::NotAVolume));
+    assert_eq!(fills(vec![filled("300 mL"), filled("200 mL")]), is(Field::Allowed, Problem::Twice));
+    let bought = |id| Bought { goods: Goods::Ingredient(ingredient_id(id)), pack: pack_id(1), price: None };
+    let buys = |bought: Vec<Bought>| is_wrong(Conditions { bought, ..Conditions::default() });
+    assert_eq!(buys(vec![bought(1), bought(2)]), None);
+    assert_eq!(buys(vec![bought(1), bought(1)]), is(Field::PackPrice, Problem::Twice));
+    let dearer = Bought { price: Some(money("-1")), ..bought(1) };
+    assert_eq!(buys(vec![dearer]), is(Field::PackPrice, Problem::Negative));
 }
 
 #[test]

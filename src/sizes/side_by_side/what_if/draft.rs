@@ -1,7 +1,9 @@
 //! A book to try things out on.
 
+use std::collections::BTreeSet;
+
 use super::{WhatIf, WhatIfError};
-use crate::book::{Book, ContainerId, Edit, Goods, Ingredient, Key, Record, Scope};
+use crate::book::{Book, Bought, Conditions, ContainerId, Edit, Goods, Ingredient, Key, Record, Scope};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, Money, Overflow};
 
@@ -27,10 +29,8 @@ impl Draft {
     ///
     /// # Errors
     /// A [`WhatIfError`]; the draft stays as it is.
-    pub fn with(&self, what_if: &WhatIf, scope: Scope) -> Result<Draft, WhatIfError> {
-        let mut book = self.book.clone();
-        let mut touched = book.apply(&what_if.edit(&self.book, scope)?)?.touched;
-        touched.extend(book.apply(&what_if.asked_by_suppliers(&book)?)?.touched);
+    pub fn with(&self, what_if: &WhatIf) -> Result<Draft, WhatIfError> {
+        let (book, touched) = what_if.put_into(&self.book)?;
         let mut ledger = self.ledger.clone();
         ledger.refresh(&book, &touched);
         Ok(Draft { book, ledger })
@@ -38,18 +38,31 @@ impl Draft {
 }
 
 impl WhatIf {
+    /// A book with all that is tried in it, also what is not the owner's to set; and the records that it touched.
+    ///
+    /// # Errors
+    /// A [`WhatIfError`].
+    pub fn put_into(&self, book: &Book) -> Result<(Book, BTreeSet<Key>), WhatIfError> {
+        let mut with = book.clone();
+        let mut touched = with.apply(&self.edit(book)?)?.touched;
+        touched.extend(with.apply(&self.asked_by_suppliers(&with)?)?.touched);
+        Ok((with, touched))
+    }
+
     /// What suppliers are thought to ask: of single goods, and of all other ingredients.
     fn asked_by_suppliers(&self, book: &Book) -> Result<Edit, Overflow> {
-        let own = |(goods, bought): &(Goods, super::Bought)| {
-            bought.price.map(|price| Edit::SetPackPrice { goods: *goods, pack: bought.pack, price, day: None })
+        let Conditions { bought, ingredients, .. } = &self.conditions;
+        let own = |bought: &Bought| {
+            let Bought { goods, pack, price } = *bought;
+            price.map(|price| Edit::SetPackPrice { goods, pack, price, day: None })
         };
-        let mut edits: Vec<Edit> = self.bought.iter().filter_map(own).collect();
-        if !self.ingredients.is_zero() {
+        let mut edits: Vec<Edit> = bought.iter().filter_map(own).collect();
+        if !ingredients.is_zero() {
             let priced = |ingredient: &Ingredient| {
                 let goods = Goods::Ingredient(ingredient.id);
-                self.bought.iter().any(|(of, bought)| *of == goods && bought.price.is_some())
+                bought.iter().any(|bought| bought.goods == goods && bought.price.is_some())
             };
-            let factor = Exact::ONE.plus(self.ingredients.fraction())?;
+            let factor = Exact::ONE.plus(ingredients.fraction())?;
             for ingredient in book.ingredients().filter(|ingredient| !priced(ingredient)) {
                 edits.push(raised(ingredient, factor)?);
             }

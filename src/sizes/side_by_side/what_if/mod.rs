@@ -14,10 +14,9 @@ mod tests;
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-
 use crate::book::{
-    Book, ContainerId, Drink, DrinkId, Edit, Goods, Key, OfferId, PackId, Record, Refusal, Scope, Settings,
+    Book, Conditions, ContainerId, Drink, DrinkId, Edit, Filled, Goods, Key, OfferId, PackId, Record, Refusal, Scope,
+    Settings,
 };
 use crate::drink::packaged::pour;
 use crate::foundation::measure::{Money, Overflow, Share, Volume};
@@ -30,36 +29,12 @@ pub use week::{MixError, Week, mixed, week};
 /// What is tried.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct WhatIf {
-    /// How much more all ingredients cost, as a share of what they cost now; below zero, how much
-    /// less; at least -1. Those with a price of their own in [`WhatIf::bought`] cost that.
-    pub ingredients: Share,
-    /// Goods that are bought in another pack, or at another price.
-    pub bought: Vec<(Goods, Bought)>,
-    /// Another target margin, in [0, 1).
-    pub target: Option<Share>,
-    /// Another share that is thrown away, in [0, 1).
-    pub waste: Option<Share>,
-    /// Another hourly wage.
-    pub wage: Option<Money>,
-    /// Another share that the payment provider takes, in [0, 1).
-    pub card_fee: Option<Share>,
-    /// Another commission, in [0, 1).
-    pub commission: Option<Share>,
+    /// Other costs, fees and fills.
+    pub conditions: Conditions,
     /// Other menu prices.
     pub prices: Vec<(OfferId, Money)>,
-    /// Containers poured up to another volume.
-    pub fills: Vec<(ContainerId, Volume)>,
     /// The shares of all buyers that take these sizes; the other sizes share the rest as today.
     pub mix: Vec<(ContainerId, Share)>,
-}
-
-/// How goods are bought.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Bought {
-    /// The pack that is bought.
-    pub pack: PackId,
-    /// Its price, or `None` for the one that its supplier quotes.
-    pub price: Option<Money>,
 }
 
 /// Why something cannot be tried.
@@ -96,37 +71,38 @@ impl WhatIf {
     ///
     /// # Errors
     /// A [`WhatIfError`] where a fill cannot be.
-    pub fn edit(&self, book: &Book, scope: Scope) -> Result<Edit, WhatIfError> {
-        let mut edits = self.of_menu(book, scope);
-        edits.extend(self.bought.iter().filter_map(|(goods, bought)| other_pack(book, *goods, bought.pack)));
+    pub fn edit(&self, book: &Book) -> Result<Edit, WhatIfError> {
+        let mut edits = self.of_menu(book);
+        edits.extend(self.conditions.bought.iter().filter_map(|bought| other_pack(book, bought.goods, bought.pack)));
         for (offer, price) in &self.prices {
             edits.push(Edit::SetPrice { offer: *offer, price: Some(*price) });
         }
-        for (id, volume) in &self.fills {
-            edits.push(poured(book, *id, *volume)?);
+        for filled in &self.conditions.fills {
+            edits.push(poured(book, filled)?);
         }
         Ok(Edit::Together(edits))
     }
 
     /// What changes of the settings, and of drinks.
-    fn of_menu(&self, book: &Book, scope: Scope) -> Vec<Edit> {
+    fn of_menu(&self, book: &Book) -> Vec<Edit> {
+        let Conditions { part, target, waste, wage, card_fee, commission, .. } = self.conditions;
         let mut settings: Settings = book.settings().clone();
         let mut drinks: BTreeMap<DrinkId, Drink> = BTreeMap::new();
-        if let Some(wage) = self.wage {
+        if let Some(wage) = wage {
             settings.wage = wage;
         }
-        if let Some(share) = self.card_fee {
+        if let Some(share) = card_fee {
             settings.payment_fee.share = share;
         }
-        if let Some(share) = self.commission {
+        if let Some(share) = commission {
             settings.commission = share;
         }
-        if scope == Scope::Menu {
-            settings.target = self.target.unwrap_or(settings.target);
-            settings.unsold = self.waste.unwrap_or(settings.unsold);
-        } else if self.target.is_some() || self.waste.is_some() {
-            for drink in book.drinks().filter(|drink| book.belongs(drink.id, scope)) {
-                let (target, unsold) = (self.target.or(drink.target), self.waste.or(drink.unsold));
+        if part == Scope::Menu {
+            settings.target = target.unwrap_or(settings.target);
+            settings.unsold = waste.unwrap_or(settings.unsold);
+        } else if target.is_some() || waste.is_some() {
+            for drink in book.drinks().filter(|drink| book.belongs(drink.id, part)) {
+                let (target, unsold) = (target.or(drink.target), waste.or(drink.unsold));
                 drinks.insert(drink.id, Drink { target, unsold, ..drink.clone() });
             }
         }
@@ -145,7 +121,8 @@ fn other_pack(book: &Book, goods: Goods, pack: PackId) -> Option<Edit> {
     Some(Edit::Put(record))
 }
 
-fn poured(book: &Book, id: ContainerId, volume: Volume) -> Result<Edit, WhatIfError> {
+fn poured(book: &Book, filled: &Filled) -> Result<Edit, WhatIfError> {
+    let (id, volume) = (filled.container, filled.fill.volume()?.unwrap_or_default());
     if !volume.is_positive() {
         return Err(WhatIfError::NothingPoured);
     }

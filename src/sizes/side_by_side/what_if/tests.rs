@@ -2,7 +2,7 @@ use std::collections::BTreeSet;
 
 use super::draft::Draft;
 use super::*;
-use crate::book::{Container, Field, Headspace, Labour, Pack, PaymentFee, Problem, Tier};
+use crate::book::{Bought, Container, Field, Filled, Headspace, Labour, Pack, PaymentFee, Problem, Tier};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, System};
 use crate::sizes::side_by_side::{SideBySide, side_by_side, sold_in};
@@ -42,27 +42,41 @@ fn compared(book: &Book, scope: Scope) -> SideBySide {
     side_by_side(book, &Ledger::of(book), scope, &sold_in(book, scope)).unwrap()
 }
 
+/// The same asked of a part of the menu.
+fn of(part: Scope, what_if: &WhatIf) -> WhatIf {
+    WhatIf { conditions: Conditions { part, ..what_if.conditions.clone() }, ..what_if.clone() }
+}
+
+/// Other costs, fees and fills alone.
+fn under(conditions: Conditions) -> WhatIf {
+    WhatIf { conditions, ..WhatIf::default() }
+}
+
+fn filled(container: u64, fill: &str) -> Filled {
+    Filled { container: container_id(container), fill: amount(&format!("{fill} mL")) }
+}
+
 fn drafted(book: &Book, scope: Scope, what_if: &WhatIf) -> SideBySide {
     let containers = sold_in(book, scope);
-    let draft = Draft::of(book, scope, &containers).with(what_if, scope).unwrap();
+    let draft = Draft::of(book, scope, &containers).with(&of(scope, what_if)).unwrap();
     side_by_side(&draft.book, &draft.ledger, scope, &containers).unwrap()
 }
 
 fn all() -> WhatIf {
-    WhatIf {
+    let conditions = Conditions {
         ingredients: share("0.2"),
         target: Some(share("0.7")),
-        prices: vec![(offer_id(1, 1), money("3.50"))],
-        fills: vec![(container_id(2), millilitres("450"))],
-        ..WhatIf::default()
-    }
+        fills: vec![filled(2, "450")],
+        ..Conditions::default()
+    };
+    WhatIf { conditions, prices: vec![(offer_id(1, 1), money("3.50"))], mix: Vec::new() }
 }
 
 /// Drink 1 from another supplier who asks 5.50 for his litre, dearer bottles, half more for the rest, a wage
 /// of 21.00, a tenth thrown away, and fees.
 fn costs() -> WhatIf {
-    let bought = |goods, id, price| (goods, Bought { pack: pack(id, "1 L", "1").id, price: Some(money(price)) });
-    WhatIf {
+    let bought = |goods, id, price| Bought { goods, pack: pack_id(id), price: Some(money(price)) };
+    under(Conditions {
         ingredients: share("0.5"),
         bought: vec![
             bought(Goods::Ingredient(ingredient_id(1)), 2, "5.50"),
@@ -72,8 +86,8 @@ fn costs() -> WhatIf {
         wage: Some(money("21")),
         card_fee: Some(share("0.03")),
         commission: Some(share("0.05")),
-        ..WhatIf::default()
-    }
+        ..Conditions::default()
+    })
 }
 
 /// The same typed into a book; the prices of suppliers only where they are `asked`.
@@ -152,7 +166,7 @@ fn suppliers_wage_waste_and_fees_are_as_edited_by_hand() {
         let hand = costs_by_hand(&book, scope, true);
         assert_eq!(drafted(&book, scope, &costs()), compared(&hand, scope), "{scope:?}");
         let mut used = book.clone();
-        used.apply(&costs().edit(&book, scope).unwrap()).unwrap();
+        used.apply(&of(scope, &costs()).edit(&book).unwrap()).unwrap();
         assert_eq!(used, costs_by_hand(&book, scope, false), "{scope:?}: what suppliers ask is not ours");
     }
 }
@@ -160,13 +174,13 @@ fn suppliers_wage_waste_and_fees_are_as_edited_by_hand() {
 #[test]
 fn using_it_is_said_line_by_line() {
     let book = bar();
-    let uses = WhatIf { mix: vec![(container_id(1), share("0.4"))], ..all() }.uses(&book, DRINK);
+    let uses = WhatIf { mix: vec![(container_id(1), share("0.4"))], ..of(DRINK, &all()) }.uses(&book);
     let price = Change::Price { offer: offer_id(1, 1), from: Some(money("3")), to: money("3.50") };
     let (from, to) = (Some(millilitres("500")), millilitres("450"));
     let fill = Change::Fill { container: container_id(2), from, to, drinks: 2 };
     assert_eq!(uses.changes, [price, fill, Change::Target(book.settings().target, share("0.7"), 1)]);
     assert_eq!(uses.not_ours, [NotOurs::Ingredients(share("0.2")), NotOurs::Mix(container_id(1), share("0.4")),]);
-    let uses = costs().uses(&book, Scope::Menu);
+    let uses = costs().uses(&book);
     let [first, second] = [1, 2].map(|id| pack(id, "1 L", "1").id);
     let goods = Goods::Ingredient(ingredient_id(1));
     assert_eq!(
@@ -188,7 +202,7 @@ fn using_it_is_said_line_by_line() {
             NotOurs::PackPrice { goods: bottle, pack: first, to: money("0.60") },
         ]
     );
-    assert_eq!(WhatIf::default().uses(&book, DRINK), Uses::default());
+    assert_eq!(WhatIf::default().uses(&book), Uses::default());
 }
 
 /// A drink at 3.00 that costs 1 to make; overhead of 0.30 does not change with the number: 10 * 2.
@@ -207,7 +221,7 @@ fn a_week_of_a_draft_is_that_of_the_changed_book() {
     let sales = [(1, 1, "7"), (1, 2, "4.5"), (2, 1, "3"), (2, 2, "11")];
     let sales = sales.map(|(drink, container, units)| (offer_id(drink, container), exact(units)));
     let hand = Ledger::of(&costs_by_hand(&book, Scope::Menu, true));
-    let draft = Draft::of(&book, Scope::Menu, &sold_in(&book, Scope::Menu)).with(&costs(), Scope::Menu).unwrap();
+    let draft = Draft::of(&book, Scope::Menu, &sold_in(&book, Scope::Menu)).with(&costs()).unwrap();
     let each = |offer| hand.get(offer).unwrap().as_ref().unwrap().asked.unwrap().contribution;
     let sum = sales.iter().try_fold(Money::ZERO, |sum, (offer, units)| sum.plus(each(*offer).times(*units)?));
     // No overhead in this book: all of a contribution changes with the number.
@@ -239,7 +253,7 @@ fn sizes_in_other_shares_keep_what_is_sold_of_all() {
 fn ingredients_cost_more_by_that_share_and_nothing_else_does() {
     let book = bar();
     let now = compared(&book, DRINK);
-    let then = drafted(&book, DRINK, &WhatIf { ingredients: share("0.25"), ..WhatIf::default() });
+    let then = drafted(&book, DRINK, &under(Conditions { ingredients: share("0.25"), ..Conditions::default() }));
     for (now, then) in now.sizes.iter().zip(&then.sizes) {
         let fifth = now.parts[0].times(exact("1.25")).unwrap();
         let off = then.parts[0].minus(fifth).unwrap().major().abs();
@@ -249,39 +263,47 @@ fn ingredients_cost_more_by_that_share_and_nothing_else_does() {
 }
 
 #[test]
-fn a_scenario_keeps_prices_and_shares_of_buyers_and_nothing_else() {
-    let what_if = WhatIf { mix: vec![(container_id(1), share("0.4"))], ..all() };
-    let (kept, not_kept) = (what_if.kept(), what_if.not_kept());
-    assert_eq!(kept, WhatIf { prices: what_if.prices.clone(), mix: what_if.mix.clone(), ..WhatIf::default() });
-    assert_eq!(WhatIf { prices: kept.prices, mix: kept.mix, ..not_kept }, what_if, "each part is in one of them");
-}
-
-#[test]
 fn what_the_owner_decides_leaves_out_suppliers_and_customers() {
-    let quoted = Bought { pack: pack_id(2), price: Some(money("9")) };
-    let goods = Goods::Ingredient(ingredient_id(1));
-    let what_if = WhatIf { mix: vec![(container_id(1), share("0.4"))], bought: vec![(goods, quoted)], ..all() };
+    let quoted = Bought { goods: Goods::Ingredient(ingredient_id(1)), pack: pack_id(2), price: Some(money("9")) };
+    let conditions = Conditions { bought: vec![quoted], ..all().conditions };
+    let what_if = WhatIf { conditions, mix: vec![(container_id(1), share("0.4"))], ..all() };
     let ours = what_if.ours();
-    assert_eq!((ours.ingredients, ours.mix.len()), (Share::ZERO, 0));
-    assert_eq!(ours.bought, [(goods, Bought { price: None, ..quoted })], "which pack is bought is decided");
-    assert_eq!((&ours.prices, &ours.fills, ours.target), (&what_if.prices, &what_if.fills, what_if.target));
+    let decided = Bought { price: None, ..quoted };
+    let conditions = Conditions { ingredients: Share::ZERO, bought: vec![decided], ..what_if.conditions.clone() };
+    assert_eq!(ours, WhatIf { conditions, prices: what_if.prices.clone(), mix: Vec::new() });
     // It is what using it puts into the book.
     let book = bar();
-    assert_eq!(ours.edit(&book, Scope::Menu), what_if.edit(&book, Scope::Menu));
+    assert_eq!(ours.edit(&book), what_if.edit(&book));
+}
+
+/// What the book already has is no change: its wage, its pack, its price, its fill.
+#[test]
+fn what_is_so_already_is_no_change() {
+    let conditions = Conditions {
+        wage: Some(money("18")),
+        bought: vec![Bought { goods: Goods::Ingredient(ingredient_id(1)), pack: pack_id(1), price: None }],
+        fills: vec![filled(1, "300")],
+        ..Conditions::default()
+    };
+    let what_if = WhatIf { conditions, prices: vec![(offer_id(1, 1), money("3"))], mix: Vec::new() };
+    assert_eq!(what_if.uses(&bar()), Uses::default());
 }
 
 #[test]
 fn what_is_tried_is_read_again() {
     let goods = Goods::Packaging(packaging_id(1));
-    let tried = Tried {
+    let conditions = Conditions {
         ingredients: share("0.2"),
-        bought: vec![(goods, Bought { pack: pack_id(1), price: Some(money("0.45")) })],
+        bought: vec![Bought { goods, pack: pack_id(1), price: Some(money("0.45")) }],
         target: Some(share("0.7")),
         wage: Some(money("18.50")),
+        fills: vec![Filled { container: container_id(1), fill: amount("7.5 fl oz") }],
+        ..Conditions::default()
+    };
+    let tried = Tried {
+        conditions,
         prices: vec![(container_id(2), money("-0.25"))],
-        fills: vec![(container_id(1), amount("7.5 fl oz"))],
         mix: vec![(container_id(1), share("0.4"))],
-        ..Tried::default()
     };
     assert_eq!(Tried::read(&tried.text()), tried);
     for unread in ["", "{}", "prices", "{\"prices\": 3}"] {
@@ -293,10 +315,11 @@ fn what_is_tried_is_read_again() {
 fn using_it_is_one_edit_without_the_ingredients() {
     let mut book = bar();
     let before = book.clone();
-    let applied = book.apply(&all().edit(&book, DRINK).unwrap()).unwrap();
+    let applied = book.apply(&of(DRINK, &all()).edit(&book).unwrap()).unwrap();
     let touched = [Key::Container(container_id(2)), Key::Drink(drink_id(1)), Key::Offer(offer_id(1, 1))];
     assert_eq!(applied.touched, BTreeSet::from(touched));
-    let without_ingredients = WhatIf { ingredients: Share::ZERO, ..all() };
+    let without_ingredients =
+        WhatIf { prices: all().prices, ..under(Conditions { ingredients: Share::ZERO, ..all().conditions }) };
     assert_eq!(compared(&book, DRINK), drafted(&before, DRINK, &without_ingredients));
     book.apply(&applied.inverse).unwrap();
     assert_eq!(book, before);
@@ -307,18 +330,18 @@ fn what_cannot_be_is_refused_and_the_draft_stays() {
     let book = bar();
     let draft = Draft::of(&book, DRINK, &sold_in(&book, DRINK));
     let before = draft.clone();
-    let refused = |what_if: WhatIf| draft.with(&what_if, DRINK).unwrap_err();
+    let refused = |what_if: WhatIf| draft.with(&of(DRINK, &what_if)).unwrap_err();
     let price = WhatIf { prices: vec![(offer_id(1, 1), money("0"))], ..WhatIf::default() };
     let field = |key, field, problem| WhatIfError::Refused(Refusal::Field { key, field, problem });
     let offer = Key::Offer(offer_id(1, 1));
     assert_eq!(refused(price), field(offer, Field::Price, Problem::NotPositive));
-    let target = WhatIf { target: Some(Share::WHOLE), ..WhatIf::default() };
+    let target = under(Conditions { target: Some(Share::WHOLE), ..Conditions::default() });
     assert_eq!(refused(target), field(Key::Drink(drink_id(1)), Field::Target, Problem::NotAShare));
-    let fill = |volume| WhatIf { fills: vec![(container_id(1), millilitres(volume))], ..WhatIf::default() };
+    let fill = |volume| under(Conditions { fills: vec![filled(1, volume)], ..Conditions::default() });
     assert_eq!(refused(fill("300.1")), WhatIfError::OverTheRim(millilitres("300")));
     assert_eq!(refused(fill("0")), WhatIfError::NothingPoured);
-    assert!(draft.with(&fill("300"), DRINK).is_ok());
-    let gone = WhatIf { fills: vec![(container_id(9), millilitres("1"))], ..WhatIf::default() };
+    assert!(draft.with(&fill("300")).is_ok());
+    let gone = under(Conditions { fills: vec![filled(9, "1")], ..Conditions::default() });
     let missing = Refusal::Missing { key: Key::Container(container_id(9)), needed_by: None };
     assert_eq!(refused(gone), WhatIfError::Refused(missing));
     assert_eq!(draft, before);

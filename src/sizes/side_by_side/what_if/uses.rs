@@ -1,9 +1,9 @@
 //! What using it changes in the book, line by line, and what it leaves as it is.
 
-use super::{Bought, WhatIf, target_of, waste_of};
-use crate::book::{Book, ContainerId, Goods, OfferId, PackId, Scope};
+use super::{WhatIf, target_of, waste_of};
+use crate::book::{Book, Bought, Conditions, ContainerId, Goods, OfferId, PackId, Scope};
 use crate::drink::fill::fill;
-use crate::foundation::measure::{Money, Share, Volume};
+use crate::foundation::measure::{Exact, Money, Share, Volume};
 
 /// What using a what-if changes, and what it cannot.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -58,6 +58,27 @@ pub enum Change {
     Commission(Share, Share),
 }
 
+/// Two fills that differ by no more are the same: a book keeps headspace to eight decimals of its unit.
+const SAME_FILL: Exact = Exact::new(1, 4);
+
+fn differs(one: Volume, other: Volume) -> bool {
+    one.minus(other).is_ok_and(|more| more.millilitres().abs() > SAME_FILL)
+}
+
+impl Change {
+    /// Whether it is a change: not where the book already is so.
+    fn is_one(&self) -> bool {
+        match self {
+            Change::Price { from, to, .. } => *from != Some(*to),
+            Change::Fill { from, to, .. } => from.is_none_or(|from| differs(from, *to)),
+            Change::Pack { from, to, .. } => *from != Some(*to),
+            Change::Target(from, to, _) | Change::Waste(from, to, _) => from != to,
+            Change::CardFee(from, to) | Change::Commission(from, to) => from != to,
+            Change::Wage(from, to) => from != to,
+        }
+    }
+}
+
 /// What is tried and not the owner's to set.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum NotOurs {
@@ -79,61 +100,54 @@ pub enum NotOurs {
 impl WhatIf {
     /// The part of it that the owner decides: without what suppliers ask and what customers choose.
     pub fn ours(&self) -> WhatIf {
-        let bought = self.bought.iter().map(|(goods, bought)| (*goods, Bought { price: None, ..*bought }));
-        WhatIf { ingredients: Share::ZERO, bought: bought.collect(), mix: Vec::new(), ..self.clone() }
-    }
-
-    /// The part of it that a scenario keeps: prices, and the weekly numbers that follow from the shares of buyers.
-    pub fn kept(&self) -> WhatIf {
-        WhatIf { prices: self.prices.clone(), mix: self.mix.clone(), ..WhatIf::default() }
-    }
-
-    /// The part of it that a scenario cannot keep.
-    pub fn not_kept(&self) -> WhatIf {
-        WhatIf { prices: Vec::new(), mix: Vec::new(), ..self.clone() }
+        let bought = self.conditions.bought.iter().map(|bought| Bought { price: None, ..*bought }).collect();
+        let conditions = Conditions { ingredients: Share::ZERO, bought, ..self.conditions.clone() };
+        WhatIf { conditions, prices: self.prices.clone(), mix: Vec::new() }
     }
 
     /// What using it changes in the book, and what it leaves out.
-    pub fn uses(&self, book: &Book, scope: Scope) -> Uses {
-        Uses { changes: self.changes(book, scope), not_ours: self.not_ours() }
+    pub fn uses(&self, book: &Book) -> Uses {
+        Uses { changes: self.changes(book), not_ours: self.not_ours() }
     }
 
-    fn changes(&self, book: &Book, scope: Scope) -> Vec<Change> {
+    fn changes(&self, book: &Book) -> Vec<Change> {
         let settings = book.settings();
-        let drinks = match scope {
+        let Conditions { part, target, waste, wage, card_fee, commission, .. } = self.conditions;
+        let drinks = match part {
             Scope::Menu => 0,
-            Scope::Kind(_) | Scope::Drink(_) => book.drinks().filter(|drink| book.belongs(drink.id, scope)).count(),
+            Scope::Kind(_) | Scope::Drink(_) => book.drinks().filter(|drink| book.belongs(drink.id, part)).count(),
         };
         let prices = self.prices.iter().map(|(offer, to)| Change::Price {
             offer: *offer,
             from: book.offer(*offer).and_then(|offer| offer.price),
             to: *to,
         });
-        let fills = self.fills.iter().map(|(container, to)| Change::Fill {
-            container: *container,
-            from: book.container(*container).and_then(|it| fill(it).ok()).map(|fill| fill.volume),
-            to: *to,
-            drinks: book.offers().filter(|offer| offer.container == *container).count(),
+        let fills = self.conditions.fills.iter().map(|filled| Change::Fill {
+            container: filled.container,
+            from: book.container(filled.container).and_then(|it| fill(it).ok()).map(|fill| fill.volume),
+            to: filled.fill.volume().ok().flatten().unwrap_or_default(),
+            drinks: book.offers().filter(|offer| offer.container == filled.container).count(),
         });
-        let packs = self.bought.iter().filter_map(|(goods, bought)| {
-            let from = book.packs(*goods).first().map(|pack| pack.id);
-            let other = from != Some(bought.pack);
-            other.then_some(Change::Pack { goods: *goods, from, to: bought.pack })
+        let packs = self.conditions.bought.iter().map(|bought| {
+            let from = book.packs(bought.goods).first().map(|pack| pack.id);
+            Change::Pack { goods: bought.goods, from, to: bought.pack }
         });
         let shares = [
-            self.target.map(|to| Change::Target(target_of(book, scope), to, drinks)),
-            self.waste.map(|to| Change::Waste(waste_of(book, scope), to, drinks)),
-            self.wage.map(|to| Change::Wage(settings.wage, to)),
-            self.card_fee.map(|to| Change::CardFee(settings.payment_fee.share, to)),
-            self.commission.map(|to| Change::Commission(settings.commission, to)),
+            target.map(|to| Change::Target(target_of(book, part), to, drinks)),
+            waste.map(|to| Change::Waste(waste_of(book, part), to, drinks)),
+            wage.map(|to| Change::Wage(settings.wage, to)),
+            card_fee.map(|to| Change::CardFee(settings.payment_fee.share, to)),
+            commission.map(|to| Change::Commission(settings.commission, to)),
         ];
-        prices.chain(fills).chain(packs).chain(shares.into_iter().flatten()).collect()
+        let all = prices.chain(fills).chain(packs).chain(shares.into_iter().flatten());
+        all.filter(Change::is_one).collect()
     }
 
     fn not_ours(&self) -> Vec<NotOurs> {
-        let all = (!self.ingredients.is_zero()).then_some(NotOurs::Ingredients(self.ingredients));
-        let packs = self.bought.iter().filter_map(|(goods, bought)| {
-            Some(NotOurs::PackPrice { goods: *goods, pack: bought.pack, to: bought.price? })
+        let Conditions { ingredients, bought, .. } = &self.conditions;
+        let all = (!ingredients.is_zero()).then_some(NotOurs::Ingredients(*ingredients));
+        let packs = bought.iter().filter_map(|bought| {
+            Some(NotOurs::PackPrice { goods: bought.goods, pack: bought.pack, to: bought.price? })
         });
         let mix = self.mix.iter().map(|(container, share)| NotOurs::Mix(*container, *share));
         all.into_iter().chain(packs).chain(mix).collect()

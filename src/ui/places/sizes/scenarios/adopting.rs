@@ -6,13 +6,15 @@ use crate::app::route::Route;
 use crate::backup::restore_points::Why;
 use crate::book::{Offer, ScenarioId};
 use crate::say;
-use crate::sizes::scenario::changes;
+use crate::sizes::scenario::{adopted, changes, uses};
 use crate::ui::address::go;
 use crate::ui::library::Library;
 use crate::ui::live::{flag, live, press, text, trouble, when};
 use crate::ui::parts::is_wide;
+use crate::ui::places::sizes::what_if::said;
 use crate::ui::state::AppState;
-use crate::words::Decisions;
+use crate::ui::today::today;
+use crate::words::{Decisions, what_if_error};
 
 /// The button, the list that it opens, and the button that makes the changes.
 #[component]
@@ -28,8 +30,11 @@ pub fn Adopting(
     let listed = Memo::new(move |_| {
         state.book.with(|book| {
             let words = Decisions { book, speaker: &state.speaker.get() };
-            let all = book.scenario(id).map(|scenario| changes(book, scenario)).unwrap_or_default();
-            all.iter().flat_map(|(was, is)| words.becomes(was.as_ref(), is.as_ref())).collect::<Vec<String>>()
+            let Some(scenario) = book.scenario(id) else { return Vec::new() };
+            let offers = changes(book, scenario);
+            let offers = offers.iter().flat_map(|(was, is)| words.becomes(was.as_ref(), is.as_ref()));
+            let [terms, _] = said(state, &uses(book, scenario));
+            offers.chain(terms).collect::<Vec<String>>()
         })
     });
     let sells = flag(move || {
@@ -40,8 +45,15 @@ pub fn Adopting(
         })
     });
     let adopt = move || {
-        let edit = state.book.with_untracked(|book| book.scenario(id).map(|scenario| scenario.adopted(book)));
-        let Some(edit) = edit else { return };
+        let edit = state.book.with_untracked(|book| {
+            let edit = adopted(book, book.scenario(id)?, today());
+            Some(edit.map_err(|error| what_if_error(&error, book, &state.speaker.get_untracked())))
+        });
+        let edit = match edit {
+            Some(Ok(edit)) => edit,
+            Some(Err(sentence)) => return refused.set(Some(sentence)),
+            None => return,
+        };
         library.before(Why::Adoption);
         match state.apply(say!(sales::scenario_made_menu), edit) {
             Ok(()) => go(Route::Drinks),

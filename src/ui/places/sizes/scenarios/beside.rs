@@ -26,20 +26,12 @@ pub fn Beside(
 ) -> impl IntoView {
     let state = AppState::here();
     let table = live(move || {
-        let Some(today) = now.get() else { return ().into_any() };
-        let id = |key: &Key| if let Key::Scenario(id) = key { Some(*id) } else { None };
-        let ids: Vec<ScenarioId> = state.book.with(order::scenarios).iter().filter_map(id).take(SHOWN).collect();
-        let of = |id: ScenarioId| {
-            let name = state.book.with(|book| book.name(Key::Scenario(id)));
-            Some((name, then(state, id, weekly, COVER)?))
-        };
-        let menus: Vec<(String, Menu)> =
-            std::iter::once((say!(common::today).to_string(), today)).chain(ids.into_iter().filter_map(of)).collect();
-        let heads = menus.iter().map(|(name, _)| view! { <th scope="col">{name.clone()}</th> }).collect_view();
-        let rows = figures(state)
+        let Some(Columns { heads, rows }) = columns(state, weekly, now.get()) else { return ().into_any() };
+        let heads = heads.into_iter().map(|name| view! { <th scope="col">{name}</th> }).collect_view();
+        let rows = rows
             .into_iter()
-            .map(|(name, figure)| {
-                let cells = menus.iter().map(|(_, menu)| view! { <td>{figure(menu)}</td> }).collect_view();
+            .map(|(name, figures)| {
+                let cells = figures.into_iter().map(|figure| view! { <td>{figure}</td> }).collect_view();
                 view! {
                     <tr>
                         <th scope="row">{name}</th>
@@ -69,6 +61,28 @@ pub fn Beside(
             <p class="soft">{say!(sales::scenario_terms)}</p>
         </Section>
     }
+}
+
+/// A column for today's menu and one for each scenario, and the lines with a figure for each.
+pub struct Columns {
+    /// What the columns are called.
+    pub heads: Vec<String>,
+    /// What each line is called, and its figures.
+    pub rows: Vec<(&'static str, Vec<String>)>,
+}
+
+/// Today's menu, `now`, beside the first scenarios. Returns `None` where today's cannot be computed.
+pub fn columns(state: AppState, weekly: Memo<WeeklyToday>, now: Option<Menu>) -> Option<Columns> {
+    let today = (say!(common::today).to_string(), now?);
+    let id = |key: &Key| if let Key::Scenario(id) = key { Some(*id) } else { None };
+    let ids: Vec<ScenarioId> = state.book.with(order::scenarios).iter().filter_map(id).take(SHOWN).collect();
+    let of = |id: ScenarioId| {
+        let name = state.book.with(|book| book.name(Key::Scenario(id)));
+        Some((name, then(state, id, weekly, COVER)?))
+    };
+    let (heads, menus): (Vec<String>, Vec<Menu>) = std::iter::once(today).chain(ids.into_iter().filter_map(of)).unzip();
+    let row = |(name, figure): Figure| (name, menus.iter().map(figure).collect());
+    Some(Columns { heads, rows: figures(state).into_iter().map(row).collect() })
 }
 
 /// What a line is called, and how it is written of a menu.

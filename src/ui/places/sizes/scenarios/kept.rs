@@ -13,11 +13,6 @@ use crate::ui::state::AppState;
 /// The button that keeps a scenario and opens it. `make` gives the scenario, or `None` where there is nothing
 /// to keep.
 pub fn keep_as_scenario(make: impl Fn(ScenarioId) -> Option<Scenario> + 'static) -> AnyView {
-    keep_named(say!(decide::keep_as_scenario), make)
-}
-
-/// The same under another name.
-pub fn keep_named(name: &'static str, make: impl Fn(ScenarioId) -> Option<Scenario> + 'static) -> AnyView {
     let state = AppState::here();
     let refused = RwSignal::new(None::<String>);
     let keep = move || {
@@ -31,7 +26,7 @@ pub fn keep_named(name: &'static str, make: impl Fn(ScenarioId) -> Option<Scenar
     view! {
         <p class="actions">
             <button class="button" on:click=press(keep)>
-                {name}
+                {say!(decide::keep_as_scenario)}
             </button>
         </p>
         {trouble(move || refused.get())}

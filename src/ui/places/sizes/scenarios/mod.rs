@@ -13,7 +13,7 @@ use crate::app::route::Route;
 use crate::book::{Book, Edit, Key, Offer, OfferId, Record, Scenario, ScenarioId, Scope};
 use crate::foundation::measure::Exact;
 use crate::say;
-use crate::sizes::scenario::{Menu, WeeklyToday, scenario_ledger};
+use crate::sizes::scenario::{Menu, WeeklyToday, drafted, ours};
 use crate::ui::fields::Draft;
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
@@ -26,8 +26,8 @@ use crate::words;
 use crate::words::scenarios::Scenarios as Words;
 use crate::words::texts::{HOLE, around};
 
-use beside::Beside;
-pub use kept::{keep_as_scenario, keep_named};
+use beside::{Beside, Columns};
+pub use kept::keep_as_scenario;
 pub use page::ScenarioPage;
 
 /// Weeks that opening stock lasts, where nobody said.
@@ -90,7 +90,7 @@ fn row(state: AppState, id: ScenarioId, weekly: Memo<WeeklyToday>, now: Memo<Opt
             let against = said(state, |words| words.against_today(&now, &then));
             say!(sales::scenario_line, sizes = words::sizes(then.sizes), difference = against)
         };
-        both.map(sentence).unwrap_or_default()
+        both.map(sentence).or_else(|| stuck(state, id)).unwrap_or_default()
     });
     view! {
         <li>
@@ -128,11 +128,32 @@ fn now(state: AppState, weekly: Memo<WeeklyToday>, cover: Exact) -> Option<Menu>
 
 /// The figures of a scenario.
 fn then(state: AppState, id: ScenarioId, weekly: Memo<WeeklyToday>, cover: Exact) -> Option<Menu> {
+    state.book.with(|book| menu_of(book, book.scenario(id)?, weekly, cover))
+}
+
+/// Those without what the owner does not set.
+fn then_ours(state: AppState, id: ScenarioId, weekly: Memo<WeeklyToday>, cover: Exact) -> Option<Menu> {
+    state.book.with(|book| menu_of(book, &ours(book.scenario(id)?), weekly, cover))
+}
+
+fn menu_of(book: &Book, scenario: &Scenario, weekly: Memo<WeeklyToday>, cover: Exact) -> Option<Menu> {
+    let draft = drafted(book, scenario).ok()?;
+    weekly.with(|weekly| Menu::of(&draft.book, &draft.ledger, &scenario.offers_in(book), weekly, cover).ok())
+}
+
+/// Why a scenario cannot be computed, or nothing.
+fn stuck(state: AppState, id: ScenarioId) -> Option<String> {
     state.book.with(|book| {
-        let scenario = book.scenario(id)?;
-        let ledger = scenario_ledger(book, scenario);
-        weekly.with(|weekly| Menu::of(book, &ledger, &scenario.offers_in(book), weekly, cover).ok())
+        let error = drafted(book, book.scenario(id)?).err()?;
+        Some(words::what_if_error(&error, book, &state.speaker.get()))
     })
+}
+
+/// Today's menu beside the scenarios, for a sheet. Returns `None` where there is no scenario.
+pub fn compared_on_paper(state: AppState) -> Option<Columns> {
+    state.book.with(|book| book.scenarios().next().map(drop))?;
+    let weekly = weekly(state);
+    beside::columns(state, weekly, now(state, weekly, COVER))
 }
 
 /// The edit that changes a scenario, and nothing else.

@@ -5,17 +5,18 @@ use leptos::prelude::*;
 use super::adopting::Adopting;
 use super::compared::Compared;
 use super::drinks::Drinks;
-use super::{COVER, changed, now, said, then, weekly};
+use super::{COVER, changed, now, said, stuck, then, then_ours, weekly};
 use crate::app::route::Route;
-use crate::book::{Book, Edit, Key, Record, Scenario, ScenarioId};
+use crate::book::{Book, Edit, KeptConditions, Key, Record, Scenario, ScenarioId};
 use crate::drink::ledger::Ledger;
 use crate::foundation::measure::Money;
 use crate::say;
-use crate::sizes::scenario::{Menu, scenario_ledger};
+use crate::sizes::scenario::{Menu, WeeklyToday, drafted, uses};
 use crate::ui::address::go;
 use crate::ui::fields::{self, Addition, Commit, Draft, Entry, Field};
-use crate::ui::live::{press, text};
+use crate::ui::live::{live, press, text};
 use crate::ui::parts::{Back, Says, answer_figures, page_of, verdict};
+use crate::ui::places::sizes::what_if::{left_out, said as said_of_uses};
 use crate::ui::present::Present;
 use crate::ui::state::AppState;
 use crate::words::scenarios::Scenarios as Words;
@@ -39,7 +40,8 @@ fn Page(id: ScenarioId) -> impl IntoView {
     let key = Key::Scenario(id);
     let there = move |book: &Book| book.contains(key);
     let new = Addition::of(Draft::of_record(key), there, say!(sales::copy_menu), move |typed, book| {
-        let scenario = Scenario { id, name: typed.name(NAME)?, offers: book.offers().cloned().collect() };
+        let offers = book.offers().cloned().collect();
+        let scenario = Scenario { id, name: typed.name(NAME)?, offers, conditions: KeptConditions::default() };
         Some(Edit::Put(Record::Scenario(scenario)))
     });
     let is_new = !untrack(|| new.is_there());
@@ -78,7 +80,8 @@ fn Rest(id: ScenarioId, named: bool) -> impl IntoView {
     let state = AppState::here();
     let name = text(move || state.book.with(|book| book.name(Key::Scenario(id))));
     let ledger = Memo::new(move |_| {
-        state.book.with(|book| book.scenario(id).map(|scenario| scenario_ledger(book, scenario)).unwrap_or_default())
+        let draft = |book: &Book| Some(drafted(book, book.scenario(id)?).ok()?.ledger);
+        state.book.with(draft).unwrap_or_default()
     });
     let ledger: Signal<Ledger> = ledger.into();
     let drop_it = move || {
@@ -90,7 +93,7 @@ fn Rest(id: ScenarioId, named: bool) -> impl IntoView {
     let both = Memo::new(move |_| now(state, weekly, COVER).zip(then(state, id, weekly, COVER)));
     let answer = move || match both.get() {
         Some((today, then)) => (says(&today, &then), said(state, |words| words.against_today(&today, &then))),
-        None => (Says::Open, say!(decide::no_sales_yet).to_string()),
+        None => (Says::Open, stuck(state, id).unwrap_or_else(|| say!(decide::no_sales_yet).to_string())),
     };
     let figures = move || {
         let Some((today, then)) = both.get() else { return Vec::new() };
@@ -104,6 +107,7 @@ fn Rest(id: ScenarioId, named: bool) -> impl IntoView {
             {answer_figures(figures)}
         </div>
         <p class="soft">{say!(sales::scenario_terms)}</p>
+        {live(move || stays_out(state, id, weekly))}
         <div class="panes">
             <div class="pane">
                 <Adopting id />
@@ -122,6 +126,16 @@ fn Rest(id: ScenarioId, named: bool) -> impl IntoView {
             </div>
         </div>
     }
+}
+
+/// What the figures count and making it the menu leaves out, since the owner does not set it.
+fn stays_out(state: AppState, id: ScenarioId, weekly: Memo<WeeklyToday>) -> AnyView {
+    let uses = state.book.with(|book| book.scenario(id).map(|scenario| uses(book, scenario)).unwrap_or_default());
+    let [_, left] = said_of_uses(state, &uses);
+    left_out(state, left, || {
+        let both = now(state, weekly, COVER).zip(then_ours(state, id, weekly, COVER));
+        both.map(|(today, then)| (today.profit, then.profit))
+    })
 }
 
 /// What a scenario says against today.

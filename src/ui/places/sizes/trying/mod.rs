@@ -7,7 +7,7 @@ mod tried;
 use leptos::prelude::*;
 
 use crate::app::history::Session;
-use crate::book::{Book, ContainerId, DrinkId, Edit, OfferId, Scenario, ScenarioId, Scope};
+use crate::book::{Book, ContainerId, DrinkId, Edit, KeptConditions, OfferId, Scenario, ScenarioId, Scope};
 use crate::foundation::measure::{Exact, Overflow};
 use crate::say;
 use crate::sizes::decision::{MenuToday, Told};
@@ -214,24 +214,15 @@ impl Trying {
 
     /// What using it changes in the book, and what it leaves out.
     pub fn uses(self) -> Uses {
-        self.uses_of(&self.what_if().unwrap_or_default())
-    }
-
-    /// What a scenario keeps of it, and what it cannot.
-    pub fn keeps(self) -> [Uses; 2] {
         let what_if = self.what_if().unwrap_or_default();
-        [self.uses_of(&what_if.kept()), self.uses_of(&what_if.not_kept())]
+        self.state.book.with(|book| what_if.uses(book))
     }
 
-    fn uses_of(self, what_if: &WhatIf) -> Uses {
-        self.state.book.with(|book| what_if.uses(book, self.scope))
-    }
-
-    /// A week as it is, and with a part of what is tried. Returns `None` where no sales are known, or where that
-    /// cannot be.
-    pub fn week_with(self, part: fn(&WhatIf) -> WhatIf) -> Option<(Week, Week)> {
+    /// A week as it is, and with what the owner decides of what is tried. Returns `None` where no sales are known,
+    /// or where that cannot be.
+    pub fn week_with_ours(self) -> Option<(Week, Week)> {
         let now = self.columns.with(|columns| columns.week)?;
-        let what_if = part(&self.what_if()?);
+        let what_if = self.what_if()?.ours();
         let (chosen, scope) = (self.chosen.get(), self.scope);
         let then = self
             .draft
@@ -244,15 +235,15 @@ impl Trying {
     /// # Errors
     /// The refusal, as a sentence; nothing is changed.
     pub fn use_it(self) -> Result<(), String> {
-        let (state, scope) = (self.state, self.scope);
+        let state = self.state;
         let what_if = untrack(|| self.what_if()).unwrap_or_default();
-        let edit: Result<Edit, WhatIfError> = state.book.with_untracked(|book| what_if.edit(book, scope));
+        let edit: Result<Edit, WhatIfError> = state.book.with_untracked(|book| what_if.edit(book));
         state.apply(say!(decide::use_what_if), edit.map_err(|error| said(state, &error))?)?;
         self.start_anew();
         Ok(())
     }
 
-    /// The menu with the prices and the sales that are tried. A scenario has nothing else of its own.
+    /// The menu with all that is tried.
     pub fn scenario(self, id: ScenarioId) -> Option<Scenario> {
         let what_if = untrack(|| self.what_if())?;
         // Where nobody is thought to choose otherwise, weekly numbers stay as they are.
@@ -271,7 +262,7 @@ impl Trying {
                 offer.price = price.or(offer.price);
                 offer.weekly = units.or(offer.weekly);
             }
-            Some(Scenario { id, name, offers })
+            Some(Scenario { id, name, offers, conditions: KeptConditions::of(&what_if.conditions) })
         })
     }
 
@@ -308,14 +299,14 @@ fn sold_today(state: AppState, scope: Scope, chosen: &[ContainerId]) -> Sales {
 fn computed(
     state: AppState,
     scope: Scope,
-    what_if: Result<WhatIf, WhatIfError>,
+    what_if: Result<WhatIf, Overflow>,
     draft: &Draft,
     chosen: &[ContainerId],
     sales: &Sales,
 ) -> Result<Then, String> {
     let compared = || {
         let what_if = what_if?;
-        let then = draft.with(&what_if, scope)?;
+        let then = draft.with(&what_if)?;
         let side = side_by_side(&then.book, &then.ledger, scope, chosen)?;
         let sales = mixed(sales, &what_if.mix)?.map_err(WhatIfError::Mix)?;
         let week = week(&then.ledger, &sales)?;
@@ -325,7 +316,7 @@ fn computed(
         });
         Ok(Then { side, week, stuck })
     };
-    compared().map_err(|error| said(state, &error))
+    compared().map_err(|error: WhatIfError| said(state, &error))
 }
 
 fn said(state: AppState, error: &WhatIfError) -> String {

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::Trying;
 use super::tried::{found, put};
-use crate::book::{ContainerId, Scope};
+use crate::book::{ContainerId, Filled, Scope};
 use crate::foundation::measure::{Amount, Exact, Money, Share, Volume};
 
 impl Trying {
@@ -47,7 +47,7 @@ impl Trying {
 
     /// The fill tried in a size, as a field shows it.
     pub fn fill(self, container: ContainerId) -> String {
-        match self.tried.with(|tried| found(&tried.fills, container)) {
+        match self.filled(container) {
             Some(amount) => self.state.amount(amount),
             None => self.today(container).map(|row| self.state.fine_volume(row.fill)).unwrap_or_default(),
         }
@@ -55,8 +55,7 @@ impl Trying {
 
     /// What is poured, tried or today's, in the book's unit for drinks.
     pub fn fill_now(self, container: ContainerId) -> Exact {
-        let tried = self.tried.with(|tried| found(&tried.fills, container));
-        let tried = tried.and_then(|amount| amount.volume().ok().flatten());
+        let tried = self.filled(container).and_then(|amount| amount.volume().ok().flatten());
         let volume = tried.or_else(|| self.today(container).map(|row| row.fill)).unwrap_or_default();
         self.in_drink_unit(volume)
     }
@@ -75,7 +74,16 @@ impl Trying {
 
     /// Tries a fill.
     pub fn set_fill(self, container: ContainerId, amount: Option<Amount>) {
-        self.tried.update(|tried| put(&mut tried.fills, container, amount));
+        self.tried.update(|tried| {
+            tried.conditions.fills.retain(|filled| filled.container != container);
+            tried.conditions.fills.extend(amount.map(|fill| Filled { container, fill }));
+        });
+    }
+
+    fn filled(self, container: ContainerId) -> Option<Amount> {
+        self.tried.with(|tried| {
+            tried.conditions.fills.iter().find(|filled| filled.container == container).map(|filled| filled.fill)
+        })
     }
 
     /// The share of buyers tried in a size.

@@ -2,7 +2,6 @@
 
 mod costs;
 mod goods;
-mod keeps;
 mod mix;
 mod size;
 mod uses;
@@ -20,6 +19,7 @@ use goods::GoodsTried;
 use mix::Mix;
 use size::Size;
 use uses::UseIt;
+pub use uses::{left_out, said};
 
 fn share(percent: Exact) -> Share {
     percent.over(Exact::new(100, 0)).map(Share::from_fraction).unwrap_or_default()

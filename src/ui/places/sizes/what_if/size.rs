@@ -5,12 +5,14 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::Trying;
+use crate::app::route::Route;
 use crate::book::{Book, ContainerId, Key, Scope};
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Amount, Dimension, Exact, Money, System, Wanted};
+use crate::foundation::measure::{Amount, Dimension, Exact, Money, System, Volume, Wanted};
 use crate::say;
 use crate::ui::fields::{Entry, Range, Slid, Take, asks, tried_amount, tried_change, tried_number, units};
-use crate::ui::live::{flag, live, press, rows, text, when};
+use crate::ui::kept;
+use crate::ui::live::{flag, live, press, rows, text, trouble, when};
 use crate::ui::state::AppState;
 use crate::words::Example;
 
@@ -26,9 +28,14 @@ pub fn Size(trying: Trying) -> impl IntoView {
         trying.columns.with(|columns| columns.today().iter().map(|row| row.container).collect::<Vec<ContainerId>>())
     });
     let asked = trying.size;
-    // The size that was chosen last where it is still compared, else the first.
+    // The size that was chosen last where it is still compared, else the one whose screen the person came from, else
+    // the first.
+    let came = match kept::from().map(|address| Route::from_address(&address)) {
+        Some(Route::Offer(offer)) => Some(offer.container),
+        _ => None,
+    };
     let chosen = Memo::new(move |_| {
-        let asked = ContainerId::from_text(&asked.get());
+        let asked = ContainerId::from_text(&asked.get()).or(came);
         shown.with(|shown| shown.iter().copied().find(|id| Some(*id) == asked).or(shown.first().copied()))
     });
     let keys = Memo::new(move |_| shown.with(|shown| shown.iter().copied().map(Key::Container).collect::<Vec<Key>>()));
@@ -65,11 +72,19 @@ pub fn Size(trying: Trying) -> impl IntoView {
 
 fn tries_of(state: AppState, trying: Trying, id: ContainerId, alone: bool) -> AnyView {
     let name = state.book.with_untracked(|book| book.name(Key::Container(id)));
+    // A fill below what the label says is against the law.
+    let short = move || {
+        let declared = state.book.with(|book| book.container(id).and_then(|container| container.declared))?;
+        let poured = Amount::new(trying.fill_now(id), state.units().drink_unit()).volume().ok()??;
+        let short = declared.volume().ok()??.minus(poured).ok().filter(|short| *short > Volume::ZERO)?;
+        Some(say!(labels::fill_below_labeled_size, short = state.speaker.get().volume(short)))
+    };
     view! {
         <div class="pair tries-size">
             <div class="slider">{price_of(state, trying, id, alone, &name)}</div>
             <div class="slider">{fill_of(state, trying, id, &name)}</div>
         </div>
+        {trouble(short)}
     }
     .into_any()
 }

@@ -3,12 +3,13 @@
 use leptos::prelude::*;
 
 use super::Trying;
-use super::keeps::Keeps;
+use crate::foundation::measure::Money;
 use crate::say;
-use crate::sizes::side_by_side::{Uses, WhatIf};
+use crate::sizes::side_by_side::Uses;
 use crate::ui::live::{flag, live, press, trouble, when};
-use crate::ui::places::sizes::side_by_side::difference;
+use crate::ui::places::sizes::scenarios::keep_as_scenario;
 use crate::ui::state::AppState;
+use crate::words::Decisions;
 use crate::words::what_if::Trials;
 
 /// The list of changes, and the buttons.
@@ -44,7 +45,7 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
                     {say!(sales::clear_changes)}
                 </button>
             </p>
-            <Keeps trying />
+            {keep_as_scenario(move |id| trying.scenario(id))}
         }
         .into_any()
     };
@@ -63,23 +64,7 @@ fn listed(trying: Trying, uses: &Uses) -> AnyView {
     let [changes, left] = said(trying.state, uses);
     let nothing = changes.is_empty().then(|| view! { <p class="soft">{say!(sales::nothing_to_use)}</p> });
     let undo = (!changes.is_empty()).then(|| view! { <p class="soft">{say!(sales::undo_brings_back)}</p> });
-    // What stays out counts in the answer above.
-    let alone = move || {
-        let (now, then) = trying.week_with(WhatIf::ours)?;
-        let (more, by) = difference(trying.state, now, then);
-        Some(match (more.is_positive(), more.is_negative()) {
-            (true, _) => say!(sales::alone_more, profit = by),
-            (_, true) => say!(sales::alone_less, profit = by),
-            _ => say!(sales::alone_same).to_string(),
-        })
-    };
-    let out = (!left.is_empty()).then(|| {
-        view! {
-            <h3>{say!(sales::what_it_leaves)}</h3>
-            <ul class="bulleted uses-left">{items(left)}</ul>
-            {alone().map(|said| view! { <p class="uses-alone">{said}</p> })}
-        }
-    });
+    let out = left_out(trying.state, left, || trying.week_with_ours().map(|(now, then)| (now.profit, then.profit)));
     view! {
         <div class="uses">
             <h3>{say!(sales::what_it_changes)}</h3>
@@ -88,6 +73,22 @@ fn listed(trying: Trying, uses: &Uses) -> AnyView {
             {undo}
             {out}
         </div>
+    }
+    .into_any()
+}
+
+/// What stays out of the book and counts in the answer above; `alone` is what a week brings today, and without it.
+pub fn left_out(state: AppState, left: Vec<String>, alone: impl FnOnce() -> Option<(Money, Money)>) -> AnyView {
+    if left.is_empty() {
+        return ().into_any();
+    }
+    let sentence = |(now, then)| {
+        state.book.with(|book| Decisions { book, speaker: &state.speaker.get() }.without_these(now, then))
+    };
+    view! {
+        <h3>{say!(sales::what_it_leaves)}</h3>
+        <ul class="bulleted uses-left">{items(left)}</ul>
+        {alone().map(sentence).map(|said| view! { <p class="uses-alone">{said}</p> })}
     }
     .into_any()
 }
