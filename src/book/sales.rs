@@ -27,6 +27,9 @@ pub struct Sold {
     pub units: Exact,
     /// The contribution of one of them when this was written down.
     pub contribution: Money,
+    /// The overhead that this contribution bears, or `None` where it was written down before that was kept.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub overhead: Option<Money>,
 }
 
 impl Sold {
@@ -37,10 +40,11 @@ impl Sold {
 }
 
 /// A part of the menu.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Scope {
     /// All of it.
+    #[default]
     Menu,
     /// The drinks of one kind.
     Kind(DrinkKind),

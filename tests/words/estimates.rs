@@ -1,6 +1,7 @@
 //! What is said of local prices and of trials.
 
 use brimwright::book::{Book, Record, Scope, Settings, Trial, TrialId, Week};
+use brimwright::drink::ledger::Ledger;
 use brimwright::foundation::measure::System;
 use brimwright::sizes::market::{NoCurve, market};
 use brimwright::sizes::trial::judge;
@@ -156,7 +157,7 @@ fn trial_said(before: &[&str], after: &[&str], today: &str) -> [String; 5] {
         start,
         last: None,
     };
-    let judged = judge(&bar, &trial, day(today)).unwrap();
+    let judged = judge(&bar, &Ledger::of(&bar), &trial, day(today)).unwrap();
     let shown = |say: fn(&_, &Speaker) -> String| {
         judged.interval.map(|interval| say(&interval, &speaker(System::Metric))).unwrap_or_default()
     };

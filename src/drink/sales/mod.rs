@@ -5,8 +5,9 @@ mod write_down;
 #[cfg(test)]
 mod tests;
 
-use crate::book::{Book, ContainerId, DrinkKind, Offer, OfferId, Scope, Week, units};
+use crate::book::{Book, ContainerId, DrinkKind, Offer, OfferId, Scope, Sold, Week, units};
 use crate::drink::ledger::{Ledger, OfferError};
+use crate::drink::price::Hands;
 use crate::foundation::measure::{Exact, Money, Overflow};
 
 pub use write_down::{AVERAGED, Average, average, usual_week, week_so_far, write_down};
@@ -35,6 +36,20 @@ pub fn contribution_now(ledger: &Ledger, offer: OfferId) -> Result<Money, Unknow
     let priced = ledger.get(offer).ok_or(Unknown::NotOffered)?;
     let asked = priced.as_ref().map_err(|error| Unknown::Stuck(*error))?.asked.ok_or(Unknown::NoPrice)?;
     Ok(Money::from_major(asked.contribution.major().rounded(KEPT_PLACES)))
+}
+
+/// A line of a week for an offer of which none is sold yet: with what one sold now contributes, and the overhead
+/// that this bears.
+///
+/// # Errors
+/// Why it is [`Unknown`].
+pub fn line_now(ledger: &Ledger, offer: OfferId) -> Result<Sold, Unknown> {
+    let contribution = contribution_now(ledger, offer)?;
+    let priced = ledger.get(offer).and_then(|priced| priced.as_ref().ok());
+    let before = priced.and_then(|priced| priced.profit_that_changes(Hands::Counted).ok().flatten());
+    let overhead = before.and_then(|before| before.minus(contribution).ok());
+    let overhead = overhead.map(|overhead| Money::from_major(overhead.major().rounded(KEPT_PLACES)));
+    Ok(Sold { drink: offer.drink, container: offer.container, units: Exact::ZERO, contribution, overhead })
 }
 
 /// What a part of the menu sells and brings in a week.

@@ -16,7 +16,7 @@ fn bar() -> Book {
 
 fn sold(container: u64, units: &str, contribution: &str) -> Sold {
     let OfferId { drink, container } = offer_id(1, container);
-    Sold { drink, container, units: exact(units), contribution: money(contribution) }
+    Sold { drink, container, units: exact(units), contribution: money(contribution), overhead: None }
 }
 
 fn put_week(book: &mut Book, monday: &str, sold: Vec<Sold>) {
@@ -83,18 +83,31 @@ fn the_usual_week_counts_what_is_known() {
     assert_eq!((none.units, none.unknown), (Exact::ZERO, Vec::new()), "the drink is blended");
 }
 
+/// A line as it is written down in a book without overhead.
+fn written(container: u64, units: &str, contribution: &str) -> Sold {
+    Sold { overhead: Some(Money::ZERO), ..sold(container, units, contribution) }
+}
+
+/// 3.00 less a cost of 1.00 and overhead of 0.40.
+#[test]
+fn a_line_notes_the_overhead_that_it_bears() {
+    let book = book_of_one_drink(Settings { overhead: money("0.40"), ..settings() }, "1", Some("3"));
+    let line = line_now(&Ledger::of(&book), offer_id(1, 1)).unwrap();
+    assert_eq!((line.contribution, line.overhead), (money("1.6"), Some(money("0.4"))));
+}
+
 #[test]
 fn a_line_keeps_what_one_contributed_then() {
     let mut book = bar();
     let monday = day("2026-11-23");
     write(&mut book, monday, 1, Some("10")).unwrap();
-    assert_eq!(book.week(monday).unwrap().sold, [sold(1, "10", "2")]);
+    assert_eq!(book.week(monday).unwrap().sold, [written(1, "10", "2")]);
     book.apply(&Edit::SetPrice { offer: offer_id(1, 1), price: Some(money("3.5")) }).unwrap();
     write(&mut book, monday, 1, Some("12")).unwrap();
-    assert_eq!(book.week(monday).unwrap().sold, [sold(1, "12", "2")]);
+    assert_eq!(book.week(monday).unwrap().sold, [written(1, "12", "2")]);
     // Another week is of the new price.
     write(&mut book, monday.plus_weeks(1), 1, Some("8")).unwrap();
-    assert_eq!(book.week(monday.plus_weeks(1)).unwrap().sold, [sold(1, "8", "2.5")]);
+    assert_eq!(book.week(monday.plus_weeks(1)).unwrap().sold, [written(1, "8", "2.5")]);
     assert_eq!(sold_in(book.week(monday).unwrap()), Ok((exact("12"), money("24"))));
 }
 
@@ -105,7 +118,7 @@ fn a_size_that_is_gone_can_still_be_corrected() {
     write(&mut book, monday, 1, Some("10")).unwrap();
     book.apply(&Edit::Remove(Key::Offer(offer_id(1, 1)))).unwrap();
     write(&mut book, monday, 1, Some("9")).unwrap();
-    assert_eq!(book.week(monday).unwrap().sold, [sold(1, "9", "2")]);
+    assert_eq!(book.week(monday).unwrap().sold, [written(1, "9", "2")]);
     assert_eq!(write(&mut book, monday.plus_weeks(1), 1, Some("9")), Err(Unknown::NotOffered));
     assert_eq!(write(&mut book, monday, 2, Some("1")), Err(Unknown::NoPrice));
 }
@@ -123,7 +136,7 @@ fn an_empty_line_goes_and_with_the_last_one_the_week() {
     assert_eq!(write_down(&book, &ledger, monday, offer_id(1, 1), None), Ok(Edit::Together(Vec::new())));
     // None sold is not the same as not written down.
     write(&mut book, monday, 1, Some("0")).unwrap();
-    assert_eq!(book.week(monday).unwrap().sold, [sold(1, "0", "2")]);
+    assert_eq!(book.week(monday).unwrap().sold, [written(1, "0", "2")]);
 }
 
 /// (10 + 13 + 0) / 3 = 7.7 for the first size, by hand; the second stays.

@@ -1,6 +1,6 @@
 //! Edits that write sales down.
 
-use super::{Unknown, contribution_now, with_weekly};
+use super::{Unknown, line_now, with_weekly};
 use crate::book::{Book, Edit, Key, OfferId, Record, Sold, Week};
 use crate::drink::ledger::Ledger;
 use crate::foundation::in_order;
@@ -21,8 +21,7 @@ fn write_line(week: &mut Week, ledger: &Ledger, offer: OfferId, units: Option<Ex
     match (units, week.sold.iter_mut().find(|sold| sold.offer() == offer)) {
         (Some(units), Some(sold)) => sold.units = units,
         (Some(units), None) => {
-            let contribution = contribution_now(ledger, offer)?;
-            let sold = Sold { drink: offer.drink, container: offer.container, units, contribution };
+            let sold = Sold { units, ..line_now(ledger, offer)? };
             in_order::insert(&mut week.sold, sold, |other, sold| other.offer() < sold.offer());
         }
         (None, _) => week.sold.retain(|sold| sold.offer() != offer),

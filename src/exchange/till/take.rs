@@ -6,7 +6,7 @@ use super::day::{DayOrder, Days, read_day};
 use super::rows::{Row, Table};
 use crate::book::{Book, Edit, OfferId, Record, Settings, Sold, TillColumns, Week};
 use crate::drink::ledger::Ledger;
-use crate::drink::sales::{Unknown, contribution_now, sold_in, week_so_far};
+use crate::drink::sales::{Unknown, line_now, sold_in, week_so_far};
 use crate::foundation::measure::{Date, Exact, Money, NumberStyle, Overflow, ReadError, read_number};
 
 /// How a till's list is to be read.
@@ -238,39 +238,33 @@ pub fn take(book: &Book, ledger: &Ledger, table: &Table, till: &Till) -> Result<
 /// A week as it is written down, and what the rows so far say of it.
 struct WeekOfRows {
     week: Week,
-    /// What the week's own lines say that one contributed.
-    written: BTreeMap<OfferId, Money>,
-    /// How many the rows add up to, and what one contributes.
-    sums: BTreeMap<OfferId, (Exact, Money)>,
+    /// The week's own lines, as if none were sold.
+    written: BTreeMap<OfferId, Sold>,
+    /// How many the rows add up to.
+    sums: BTreeMap<OfferId, Sold>,
 }
 
 impl WeekOfRows {
     fn of(book: &Book, monday: Date) -> WeekOfRows {
         let week = week_so_far(book, monday);
-        let written = week.sold.iter().map(|sold| (sold.offer(), sold.contribution)).collect();
+        let written = week.sold.iter().map(|sold| (sold.offer(), Sold { units: Exact::ZERO, ..*sold })).collect();
         WeekOfRows { week, written, sums: BTreeMap::new() }
     }
 
     /// Adds a row. A line keeps what one contributed when it was first written.
     fn add(&mut self, ledger: &Ledger, offer: OfferId, units: Exact) -> Result<(), Why> {
-        let (so_far, contribution) = match (self.sums.get(&offer), self.written.get(&offer)) {
-            (Some(sum), _) => *sum,
-            (None, Some(contribution)) => (Exact::ZERO, *contribution),
-            (None, None) => (Exact::ZERO, contribution_now(ledger, offer).map_err(Why::Unknown)?),
+        let line = match self.sums.get(&offer).or(self.written.get(&offer)) {
+            Some(line) => *line,
+            None => line_now(ledger, offer).map_err(Why::Unknown)?,
         };
-        let sum = so_far.plus(units).ok().filter(|sum| sum.keeps()).ok_or(Why::TooLarge)?;
-        self.sums.insert(offer, (sum, contribution));
+        let units = line.units.plus(units).ok().filter(|sum| sum.keeps()).ok_or(Why::TooLarge)?;
+        self.sums.insert(offer, Sold { units, ..line });
         Ok(())
     }
 
     /// The lines of the rows, by offer.
     fn lines(&self) -> impl Iterator<Item = Sold> {
-        self.sums.iter().map(|(offer, (units, contribution))| Sold {
-            drink: offer.drink,
-            container: offer.container,
-            units: *units,
-            contribution: *contribution,
-        })
+        self.sums.values().copied()
     }
 
     fn taken(&self, book: &Book) -> Result<TakenWeek, Overflow> {

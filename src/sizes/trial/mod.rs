@@ -1,7 +1,8 @@
 //! A change under trial: the weeks before it against the weeks since.
 //!
-//! A week counts with what the scope contributed in it, as it was written down then: the sum of number
-//! sold times contribution of one. A trial is a comparison and no proof: the weather, the season and much
+//! A week counts with the profit of the scope in it that changes with the number of drinks, as it was written down
+//! then: the sum of number sold times contribution of one, without the overhead that it bears. A line that was
+//! written down before its overhead was kept is taken to bear what a drink bears now. A trial is a comparison and no proof: the weather, the season and much
 //! else change too.
 //!
 //! The two sides have `n1` and `n2` weeks, at least two each, with the means `m1`, `m2` and the standard
@@ -23,6 +24,8 @@
 //! those of a statistics library.
 
 use crate::book::{Book, Scope, Trial, Week};
+use crate::drink::ledger::Ledger;
+use crate::drink::sales::line_now;
 use crate::foundation::measure::{Date, Exact, Money, Overflow};
 use crate::foundation::statistics::{Interval, Spread, more_until_clear, welch};
 
@@ -66,8 +69,8 @@ pub struct WeekSum {
     pub monday: Date,
     /// How many were sold.
     pub units: Exact,
-    /// What they contributed.
-    pub contribution: Money,
+    /// The profit that changes with their number.
+    pub profit: Money,
 }
 
 /// Whether a change worked.
@@ -110,12 +113,12 @@ pub fn trial_for<'a>(book: &'a Book, scope: Scope, name: &str) -> Option<&'a Tri
 ///
 /// # Errors
 /// [`Overflow`].
-pub fn judge(book: &Book, trial: &Trial, today: Date) -> Result<Judged, Overflow> {
+pub fn judge(book: &Book, ledger: &Ledger, trial: &Trial, today: Date) -> Result<Judged, Overflow> {
     let this_week = today.monday();
     let over = this_week.plus_weeks(-1);
     let last = trial.last.unwrap_or(Date::LAST);
-    let before = Weeks::between(book, trial.scope, trial.first, trial.start.plus_weeks(-1).min(over))?;
-    let after = Weeks::between(book, trial.scope, trial.start, last.min(over))?;
+    let before = Weeks::between(book, ledger, trial.scope, trial.first, trial.start.plus_weeks(-1).min(over))?;
+    let after = Weeks::between(book, ledger, trial.scope, trial.start, last.min(over))?;
     let running = book.week(this_week).map(|week| week.monday).filter(|week| trial.first <= *week && *week <= last);
     let (interval, verdict) = if let (Some(first), Some(second)) = (&before.spread, &after.spread) {
         let interval = welch(first, second)?;
@@ -140,19 +143,19 @@ fn verdict(before: &Spread, after: &Spread, interval: &Interval) -> Result<Verdi
 
 impl Weeks {
     /// The weeks from one Monday to another. There are no weeks if the second comes first.
-    fn between(book: &Book, scope: Scope, first: Date, last: Date) -> Result<Weeks, Overflow> {
+    fn between(book: &Book, ledger: &Ledger, scope: Scope, first: Date, last: Date) -> Result<Weeks, Overflow> {
         let mut weeks = Weeks::default();
         let mut next = first;
         for week in book.weeks().filter(|week| first <= week.monday && week.monday <= last) {
             weeks.leave_out(next, week.monday);
-            weeks.counted.push(sum(book, scope, week)?);
+            weeks.counted.push(sum(book, ledger, scope, week)?);
             next = week.monday.plus_weeks(1);
         }
         if next <= last {
             weeks.leave_out(next, last.plus_weeks(1));
         }
-        let contributions: Vec<Exact> = weeks.counted.iter().map(|week| week.contribution.major()).collect();
-        weeks.spread = Spread::of(&contributions)?;
+        let profits: Vec<Exact> = weeks.counted.iter().map(|week| week.profit.major()).collect();
+        weeks.spread = Spread::of(&profits)?;
         Ok(weeks)
     }
 
@@ -171,11 +174,13 @@ impl Weeks {
 }
 
 /// What a part of the menu brought in a week; zero if none of it was sold.
-fn sum(book: &Book, scope: Scope, week: &Week) -> Result<WeekSum, Overflow> {
-    let mut sum = WeekSum { monday: week.monday, units: Exact::ZERO, contribution: Money::ZERO };
+fn sum(book: &Book, ledger: &Ledger, scope: Scope, week: &Week) -> Result<WeekSum, Overflow> {
+    let mut sum = WeekSum { monday: week.monday, units: Exact::ZERO, profit: Money::ZERO };
     for sold in week.sold.iter().filter(|sold| book.belongs(sold.drink, scope)) {
+        let overhead_now = || line_now(ledger, sold.offer()).ok().and_then(|line| line.overhead);
+        let overhead = sold.overhead.or_else(overhead_now).unwrap_or_default();
         sum.units = sum.units.plus(sold.units)?;
-        sum.contribution = sum.contribution.plus(sold.contribution.times(sold.units)?.as_part())?;
+        sum.profit = sum.profit.plus(sold.contribution.plus(overhead)?.times(sold.units)?.as_part())?;
     }
     Ok(sum)
 }

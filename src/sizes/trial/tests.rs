@@ -1,6 +1,8 @@
 use super::*;
-use crate::book::{Drink, DrinkKind, Edit, Record, Sold, TrialId};
-use crate::support::{book, container, day, drink, drink_id, exact, ingredient, line, money, pack, settings, sold};
+use crate::book::{Drink, DrinkKind, Edit, Offer, Record, Settings, Sold, TrialId};
+use crate::support::{
+    book, container, day, drink, drink_id, exact, ingredient, line, money, offer_id, pack, settings, sold,
+};
 
 /// A book of two drinks, of which so much was sold in these weeks.
 fn bar(weeks: &[(&str, &[Sold])]) -> Book {
@@ -38,7 +40,7 @@ fn trial() -> Trial {
 }
 
 fn judged(book: &Book, today: &str) -> Judged {
-    judge(book, &trial(), day(today)).unwrap()
+    judge(book, &Ledger::of(book), &trial(), day(today)).unwrap()
 }
 
 fn mondays(weeks: &Weeks) -> Vec<String> {
@@ -52,13 +54,28 @@ fn a_week_is_what_the_scope_contributed() {
         ("2026-09-14", &[sold(2, 1, "6", "1")]),
     ]);
     let sums = |scope| {
-        let judged = judge(&book, &Trial { scope, ..trial() }, day("2026-11-26")).unwrap();
-        judged.before.counted.iter().map(|week| (week.units, week.contribution)).collect::<Vec<_>>()
+        let judged = judge(&book, &Ledger::of(&book), &Trial { scope, ..trial() }, day("2026-11-26")).unwrap();
+        judged.before.counted.iter().map(|week| (week.units, week.profit)).collect::<Vec<_>>()
     };
     assert_eq!(sums(Scope::Menu), [(exact("14"), money("24")), (exact("6"), money("6"))]);
     assert_eq!(sums(Scope::Kind(DrinkKind::Shot)), [(exact("4"), money("-1")), (exact("6"), money("6"))]);
     // A week in which none of it was sold counts as nothing sold.
     assert_eq!(sums(Scope::Drink(drink_id(1))), [(exact("10"), money("25")), (Exact::ZERO, Money::ZERO)]);
+}
+
+/// 10 that contribute 2.00 after 0.30 of overhead, and 10 without a note of it: they bear the 0.40 of now.
+#[test]
+fn a_week_counts_what_changes_with_the_number() {
+    let noted = Sold { overhead: Some(money("0.30")), ..sold(1, 1, "10", "2") };
+    let mut book = bar(&[("2026-09-07", &[noted]), ("2026-09-14", &[sold(1, 1, "10", "2")])]);
+    let overhead = Settings { overhead: money("0.40"), ..settings() };
+    let priced = Offer { price: Some(money("5")), ..Offer::new(offer_id(1, 1)) };
+    for record in [Record::Settings(Box::new(overhead)), Record::Offer(priced)] {
+        book.apply(&Edit::Put(record)).unwrap();
+    }
+    let judged = judged(&book, "2026-11-26");
+    let profits: Vec<Money> = judged.before.counted.iter().map(|week| week.profit).collect();
+    assert_eq!(profits, [money("23"), money("24")]);
 }
 
 #[test]
@@ -89,7 +106,7 @@ fn the_week_of_today_is_not_over() {
 fn a_trial_ends_with_its_last_week() {
     let book = sold_so(&[Some("5"), Some("6"), Some("5"), Some("6"), Some("9"), Some("8"), Some("1")]);
     let ended = Trial { last: Some(day("2026-10-12")), ..trial() };
-    let judged = judge(&book, &ended, day("2026-10-21")).unwrap();
+    let judged = judge(&book, &Ledger::of(&book), &ended, day("2026-10-21")).unwrap();
     assert_eq!((mondays(&judged.after).len(), judged.running), (2, None));
     assert_eq!(judged.verdict, Verdict::Better);
 }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::asked;
 use super::trial_shown::TrialShown;
+use super::tried_out::span;
 use crate::app::route::{Route, scope_from_text, scope_text};
 use crate::book::{Book, Edit, Key, Record, Scope, Trial, TrialId};
 use crate::foundation::in_order;
@@ -15,6 +16,7 @@ use crate::sizes::trial::judge;
 use crate::ui::fields::{self, Addition, Choice, Choose, Day, Draft, Entry, Field};
 use crate::ui::live::{press, rows, text, trouble, when};
 use crate::ui::parts::{Back, Fold, is_wide, page_of};
+use crate::ui::present::Present;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -36,21 +38,31 @@ pub fn Trials() -> impl IntoView {
             state.book.with(|book| {
                 let said = |trial: &Trial| {
                     let (drinks, day) = (words::scope(trial.scope, book), words::day(trial.start));
-                    say!(sales::trial_since, drinks = drinks, day = day)
+                    if trial.start > today {
+                        say!(sales::trial_from, drinks = drinks, day = day)
+                    } else {
+                        say!(sales::trial_since, drinks = drinks, day = day)
+                    }
                 };
                 book.trial(id).map(said).unwrap_or_default()
             })
         });
         let verdict = text(move || {
-            state.book.with(|book| match book.trial(id).map(|trial| judge(book, trial, today)) {
-                Some(Ok(judged)) => words::verdict(judged.verdict).to_string(),
-                Some(Err(error)) => words::overflow(error),
-                None => String::new(),
+            let planned = |book: &Book| book.trial(id).is_some_and(|trial| trial.start > today);
+            if state.book.with(planned) {
+                return say!(sales::trial_planned).to_string();
+            }
+            state.book.with(|book| {
+                match book.trial(id).map(|trial| state.ledger.with(|ledger| judge(book, ledger, trial, today))) {
+                    Some(Ok(judged)) => words::verdict(judged.verdict).to_string(),
+                    Some(Err(error)) => words::overflow(error),
+                    None => String::new(),
+                }
             })
         });
         view! {
             <li>
-                <a class="row" href=Route::Trial(id).address()>
+                <a class="row trial-row" href=Route::Trial(id).address()>
                     <span class="row-name">{name} <span class="row-about">{about}</span></span>
                     <span class="row-price">{verdict}</span>
                 </a>
@@ -165,7 +177,10 @@ fn Page(id: TrialId) -> impl IntoView {
     });
     view! {
         <Back to=Route::Trials name=say!(sales::trials) />
-        <h1>{new.heading(say!(sales::new_trial), name)}</h1>
+        <div class="title-row">
+            <h1>{new.heading(say!(sales::new_trial), name)}</h1>
+            {(!is_new).then(|| view! { <Present /> })}
+        </div>
         {is_new.then(|| view! {
             <Entry
                 label=say!(sales::trial_name)
@@ -185,10 +200,8 @@ fn Page(id: TrialId) -> impl IntoView {
 #[component]
 fn TrialFields(id: TrialId, open: bool) -> impl IntoView {
     let state = AppState::here();
-    let since = text(move || {
-        let start = state.book.with(|book| book.trial(id).map(|trial| trial.start));
-        start.map(|start| say!(sales::trial_began, day = words::day(start))).unwrap_or_default()
-    });
+    let since =
+        text(move || state.book.with(|book| book.trial(id).map(|trial| span(trial, today())).unwrap_or_default()));
     let open = Signal::stored(open || is_wide());
     let of = move |show: fn(&Trial) -> String| {
         text(move || state.book.with(|book| book.trial(id).map(show)).unwrap_or_default())
