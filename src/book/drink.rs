@@ -278,6 +278,10 @@ pub struct Offer {
     /// How many are usually sold in a week, or `None` if that is not known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub weekly: Option<Exact>,
+    /// The day from which written weeks tell how many are sold: those that begin before it are of another menu. It is
+    /// `None` where all weeks tell.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub weekly_from: Option<Date>,
     /// How full the package must be, if the drink is packaged ahead of sale.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub filling: Option<Filling>,
@@ -289,7 +293,22 @@ pub struct Offer {
 impl Offer {
     /// A drink in a container, with no price yet.
     pub fn new(id: OfferId) -> Offer {
-        Offer { drink: id.drink, container: id.container, price: None, weekly: None, filling: None, service: None }
+        Offer {
+            drink: id.drink,
+            container: id.container,
+            price: None,
+            weekly: None,
+            weekly_from: None,
+            filling: None,
+            service: None,
+        }
+    }
+
+    /// The offer as it stands in a changed menu: where another number is expected than `today`'s, written weeks tell
+    /// from the Monday `from` on only.
+    pub fn expected_from(&self, today: Option<&Offer>, from: Date) -> Offer {
+        let other = today.is_some_and(|today| today.weekly != self.weekly);
+        Offer { weekly_from: if other { Some(from) } else { self.weekly_from }, ..self.clone() }
     }
 
     /// Its id: the pair of drink and container.

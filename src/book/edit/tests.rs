@@ -229,8 +229,10 @@ fn a_scenario_is_adopted_in_one_step_and_taken_back_in_one() {
     book.apply(&Edit::Put(Record::Scenario(planned.clone()))).unwrap();
     let before = book.clone();
 
-    let applied = book.apply(&planned.adopted(&before)).unwrap();
-    assert_eq!(book.offers().cloned().collect::<Vec<_>>(), planned.offers);
+    let monday = day("2026-11-30");
+    let applied = book.apply(&planned.adopted(&before, monday)).unwrap();
+    let expected = Offer { weekly_from: Some(monday), ..planned.offers[0].clone() };
+    assert_eq!(book.offers().cloned().collect::<Vec<_>>(), [expected]);
     assert_eq!(book.scenario(planned.id), Some(&planned), "it is kept");
     assert_eq!(book.weeks().collect::<Vec<_>>(), before.weeks().collect::<Vec<_>>());
     assert_eq!(applied.touched, keys(&["offer:1-1", "offer:1-2"]).into_iter().collect());

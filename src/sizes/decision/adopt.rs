@@ -2,8 +2,10 @@
 
 use super::answer::{Decision, Question};
 use super::menu::{Earns, MenuToday};
-use super::weekly::Written;
-use crate::book::{Book, Edit, Filling, Key, Offer, OfferId, Record, Scenario, ScenarioId, Scope, Trial, TrialId};
+use super::weekly::{Written, tells_from};
+use crate::book::{
+    Book, Edit, Filling, KeptConditions, Key, Offer, OfferId, Record, Scenario, ScenarioId, Scope, Trial, TrialId,
+};
 use crate::foundation::measure::{Date, Exact, Overflow, Share};
 
 /// Weeks before a change that a trial compares with, if none are written down.
@@ -113,7 +115,9 @@ impl MenuToday<'_> {
         let gone = mine.filter(|id| !then.iter().any(|offer| offer.id() == *id));
         let mut edits: Vec<Edit> = gone.map(|id| Edit::Remove(Key::Offer(id))).collect();
         let changed = then.into_iter().filter(|offer| self.book.offer(offer.id()) != Some(offer));
-        edits.extend(changed.map(|offer| Edit::Put(Record::Offer(offer))));
+        let from = tells_from(self.day);
+        let put = |offer: Offer| Edit::Put(Record::Offer(offer.expected_from(self.book.offer(offer.id()), from)));
+        edits.extend(changed.map(put));
         Ok(Edit::Together(edits))
     }
 
@@ -130,7 +134,7 @@ impl MenuToday<'_> {
     ) -> Result<Scenario, Overflow> {
         let rest = self.book.offers().filter(|offer| !self.book.belongs(offer.drink, self.scope)).cloned();
         let offers = self.offers_then(decision, share)?.into_iter().chain(rest).collect();
-        Ok(Scenario { id, name: name.to_string(), offers })
+        Ok(Scenario { id, name: name.to_string(), offers, conditions: KeptConditions::default() })
     }
 }
 

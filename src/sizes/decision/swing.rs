@@ -41,7 +41,7 @@ impl MenuToday<'_> {
     /// # Errors
     /// [`NoAnswer::NoWeeks`] or [`NoAnswer::OneWeek`].
     pub fn swing(&self) -> Result<Swing, NoAnswer> {
-        let written = Written::of(self.book, self.day, &|_| false)?;
+        let written = Written::of(self.book, self.day, &|offer| self.book.belongs(offer.drink, self.scope))?;
         let mut profits: Vec<Exact> = Vec::with_capacity(written.weeks.len());
         for week in written.weeks {
             let mut profit = None;

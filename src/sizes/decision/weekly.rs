@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::book::{Book, DrinkKind, OfferId, Scope, Week};
+use crate::book::{Book, DrinkKind, OfferId, Scope, Trial, Week};
 use crate::foundation::measure::{Date, Exact, Overflow};
 
 /// So many written weeks, the last ones, make the weekly number.
@@ -44,12 +44,31 @@ impl WeeklySales {
 
 /// How many of an offer are sold in a week, as of `day`: the mean of the last [`COUNTED_WEEKS`] weeks that are
 /// written down and over, from the first written week in which the offer stands. A week since then without it
-/// counts as none sold. If it stands in none of them, the number typed at the offer.
+/// counts as none sold. If it stands in none of them, the number typed at the offer. Weeks before
+/// [`Offer::weekly_from`](crate::book::Offer::weekly_from) do not count, since the menu was another one; nor do those
+/// of a trial with an end that still runs, since nobody knows yet whether its change stays.
 ///
 /// # Errors
 /// [`Overflow`].
 pub fn weekly(book: &Book, offer: OfferId, day: Date) -> Result<WeeklySales, Overflow> {
     Written::of(book, day, &|sold| sold == offer)?.weekly(book, offer)
+}
+
+/// The Monday from which written weeks tell what a menu sells that was changed on `day`: of the next week, unless
+/// `day` is a Monday itself.
+pub fn tells_from(day: Date) -> Date {
+    let monday = day.monday();
+    if monday == day { monday } else { monday.plus_weeks(1) }
+}
+
+/// The Monday before which weeks count: of the week of `day`, or of the first with a change that is still tried on
+/// any of the wanted offers.
+fn counted_until(book: &Book, day: Date, wanted: &dyn Fn(OfferId) -> bool) -> Date {
+    let monday = day.monday();
+    let runs = |trial: &&Trial| trial.start <= monday && trial.last.is_some_and(|last| monday <= last);
+    let concerns =
+        |trial: &&Trial| book.offers().any(|offer| wanted(offer.id()) && book.belongs(offer.drink, trial.scope));
+    book.trials().filter(runs).filter(concerns).map(|trial| trial.start).min().unwrap_or(monday)
 }
 
 /// The kinds of drinks of which the weeks that count hold sales, as of `day`.
@@ -72,18 +91,24 @@ pub(super) struct Written<'a> {
 
 impl<'a> Written<'a> {
     pub fn of(book: &'a Book, day: Date, wanted: &dyn Fn(OfferId) -> bool) -> Result<Written<'a>, Overflow> {
-        let monday = day.monday();
-        let over: Vec<&Week> = book.weeks().filter(|week| week.monday < monday).collect();
+        let until = counted_until(book, day, wanted);
+        let over: Vec<&Week> = book.weeks().filter(|week| week.monday < until).collect();
         let (earlier, weeks) = over.split_at(over.len().saturating_sub(COUNTED_WEEKS));
+        let from = |offer: OfferId| book.offer(offer).and_then(|offer| offer.weekly_from);
         let mut sold: BTreeMap<OfferId, (usize, Exact)> = BTreeMap::new();
         for (place, week) in weeks.iter().enumerate() {
             for line in week.sold.iter().filter(|line| wanted(line.offer())) {
+                if from(line.offer()).is_some_and(|from| week.monday < from) {
+                    continue;
+                }
                 let (_, sum) = sold.entry(line.offer()).or_insert((place, Exact::ZERO));
                 *sum = sum.plus(line.units)?;
             }
         }
         // What stands in an earlier week too counts in all of them.
-        let mut new: BTreeSet<OfferId> = sold.iter().filter(|(_, (first, _))| *first > 0).map(|(id, _)| *id).collect();
+        let since = |id: &OfferId, first: usize| first > 0 && from(*id).is_none();
+        let mut new: BTreeSet<OfferId> =
+            sold.iter().filter(|(id, (first, _))| since(id, *first)).map(|(id, _)| *id).collect();
         for week in earlier.iter().rev() {
             if new.is_empty() {
                 break;

@@ -1,8 +1,9 @@
 //! Sales of today from written weeks, how far weeks swing, and trials.
 
 use super::*;
-use crate::book::{Scope, TrialId};
+use crate::book::{Scope, Trial, TrialId};
 use crate::sizes::decision::{Basis, NoAnswer, WeeklySales, trial_of, weekly};
+use crate::support::drink_id;
 
 #[test]
 fn the_last_eight_weeks_that_are_over_go_before_what_was_typed() {
@@ -33,6 +34,49 @@ fn the_last_eight_weeks_that_are_over_go_before_what_was_typed() {
     // What is typed for a question goes before all of them.
     let told = Told { weekly: vec![(offer_id(1, 1), exact("7"))], ..Told::default() };
     assert_eq!(menu(&book, &told).sold()[0].weekly, WeeklySales::told(exact("7")));
+}
+
+/// 60 and 80 before the menu changed, 30 and 50 since: 40.
+#[test]
+fn weeks_of_another_menu_do_not_count() {
+    let mut book = bar(&three_sizes());
+    for (week, small) in [("10-19", "60"), ("10-26", "80")] {
+        write(&mut book, &format!("2026-{week}"), &[(1, small), (2, "8")]);
+    }
+    let other = Offer { weekly_from: Some(day("2026-11-02")), ..book.offer(offer_id(1, 1)).unwrap().clone() };
+    book.apply(&Edit::Put(Record::Offer(other))).unwrap();
+    let number = |book: &Book, container| weekly(book, offer_id(1, container), today()).unwrap();
+    assert_eq!(
+        number(&book, 1),
+        WeeklySales { number: Some(exact("40")), basis: Basis::Typed },
+        "until one is written"
+    );
+    for (week, small) in [("11-09", "30"), ("11-16", "50")] {
+        write(&mut book, &format!("2026-{week}"), &[(1, small)]);
+    }
+    assert_eq!(number(&book, 1), WeeklySales { number: Some(exact("40")), basis: Basis::Weeks(2) });
+    assert_eq!(number(&book, 2), WeeklySales { number: Some(exact("4")), basis: Basis::Weeks(4) });
+}
+
+/// 10 and 20 before, 90 since a trial began that still runs.
+#[test]
+fn weeks_of_a_trial_that_runs_do_not_count() {
+    let mut book = bar(&three_sizes());
+    for (week, small) in [("11-02", "10"), ("11-09", "20"), ("11-16", "90")] {
+        write(&mut book, &format!("2026-{week}"), &[(1, small)]);
+    }
+    let mut mean = |scope, last: Option<&str>| {
+        let (id, name, last) = (TrialId::from_random(1), "Invented change".to_string(), last.map(day));
+        let trial = Trial { id, name, scope, first: day("2026-11-02"), start: day("2026-11-16"), last };
+        book.apply(&Edit::Put(Record::Trial(trial))).unwrap();
+        weekly(&book, offer_id(1, 1), today()).unwrap().number
+    };
+    let (all, before) = (Some(exact("40")), Some(exact("15")));
+    assert_eq!(mean(Scope::Menu, Some("2026-11-23")), before, "the running week is its last");
+    assert_eq!(mean(Scope::Menu, Some("2026-11-16")), all, "it is over");
+    assert_eq!(mean(Scope::Menu, None), all, "nobody says that it ends: it is the menu");
+    assert_eq!(mean(Scope::Drink(drink_id(2)), Some("2026-11-23")), all, "it is about another drink");
+    assert_eq!(mean(Scope::Drink(drink_id(1)), Some("2026-11-23")), before);
 }
 
 #[test]
