@@ -95,7 +95,7 @@ pub async fn faults_of_every_screen(journey: &Journey, width: u32, height: u32) 
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     let screens = screens();
-    assert_eq!(screens.len(), 9 + 20 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 3 + 4);
+    assert_eq!(screens.len(), 9 + 20 + 14 + 39 + 45 + 19 + 9 + 14 + 5 + 39 + 2 + 14 + 14 + 4 + 4);
     for some in screens.chunks(AT_ONCE) {
         faults.extend(journey.faults_of_screens(some).await);
     }
@@ -202,6 +202,7 @@ fn screens() -> Vec<Screen> {
         ("#/print/prices", say!(counter::price_sheet)),
         ("#/print/cards", say!(common::recipe_cards)),
         ("#/print/batch/2026-11-26", say!(counter::batch_sheet)),
+        ("#/print/report", say!(sales::client_report)),
         ("#/book", "Marrowgate Juice Hall"),
     ];
     let containers = say!(goods::packaging_kits);

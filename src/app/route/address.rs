@@ -110,6 +110,7 @@ screens! {
     Sheet(Sheet::BuyingList) in Buying at "print/list";
     Sheet(Sheet::Warning) in Drinks at "print/warning";
     Sheet(Sheet::Decision(decision)) in Sizes at "print/decision/" decision: Decision;
+    Sheet(Sheet::Report) in Sizes at "print/report";
     Book in Book at "book";
 }
 

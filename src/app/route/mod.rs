@@ -229,6 +229,8 @@ pub enum Sheet {
     Warning,
     /// A change of sizes, decided on one page.
     Decision(Decision),
+    /// What the book says, for its owner to keep.
+    Report,
 }
 
 impl Route {

@@ -23,7 +23,11 @@ mod cards;
 mod decision;
 mod frame;
 mod prices;
+mod report;
 mod warning;
+
+pub use batch::needed;
+pub use buying_list::{prices_choice, with_prices};
 
 use leptos::prelude::*;
 
@@ -50,15 +54,24 @@ pub fn sheet(sheet: Sheet) -> AnyView {
         }
         .into_any(),
         Sheet::Warning => warnings(),
+        Sheet::Report => report::Report().into_any(),
         Sheet::Decision(decision) => view! { <decision::DecisionSheet decision /> }.into_any(),
-        Sheet::BuyingList => view! {
-            <Frame heading=say!(counter::buying_list) back=Route::BuyingList name=say!(counter::buying_list)>
-                <Leaf title=say!(counter::buying_list)>
-                    <buying_list::BuyingListSheet />
-                </Leaf>
-            </Frame>
+        Sheet::BuyingList => {
+            let prices = buying_list::with_prices();
+            view! {
+                <Frame
+                    heading=say!(counter::buying_list)
+                    back=Route::BuyingList
+                    name=say!(counter::buying_list)
+                    choices=buying_list::prices_choice(prices)
+                >
+                    <Leaf title=say!(counter::buying_list)>
+                        <buying_list::BuyingListSheet prices />
+                    </Leaf>
+                </Frame>
+            }
+            .into_any()
         }
-        .into_any(),
     }
 }
 

@@ -21,9 +21,9 @@ const SIDE_BY_SIDE: usize = 6;
 
 /// What a price sheet shows beside prices.
 #[derive(Clone, Copy)]
-struct Shows {
-    unit_price: bool,
-    costs: bool,
+pub(super) struct Shows {
+    pub unit_price: bool,
+    pub costs: bool,
 }
 
 /// Every drink with its sizes and prices.
@@ -111,7 +111,8 @@ fn is_listed(book: &Book, id: OfferId, shows: Shows) -> bool {
     book.offer(id).is_some_and(|offer| shows.costs || offer.price.is_some())
 }
 
-fn kind_tables(state: AppState, kind: DrinkKind, shows: Shows) -> Vec<AnyView> {
+/// The prices of one kind of drinks, in tables of up to [`SIDE_BY_SIDE`] sizes.
+pub(super) fn kind_tables(state: AppState, kind: DrinkKind, shows: Shows) -> Vec<AnyView> {
     let (drinks, sizes) = state.book.with(|book| {
         let listed = |drink: DrinkId, size: ContainerId| is_listed(book, OfferId { drink, container: size }, shows);
         let id = |key| if let Key::Drink(id) = key { Some(id) } else { None };

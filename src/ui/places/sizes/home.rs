@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::remembered::{answered, point};
-use crate::app::route::{self, Route, scope_from_text, scope_text};
+use super::found::found;
+use crate::app::route::{self, Route, Sheet, scope_from_text, scope_text};
 use crate::book::{Book, ContainerId, DrinkKind, Scope, SeenPrice};
 use crate::drink::ledger::Ledger;
 use crate::drink::sales::foremost_kind;
 use crate::foundation::measure::{Exact, Overflow};
 use crate::say;
-use crate::sizes::decision::{Basis, Decision, Finding, MenuToday, Question, Says, Told, findings, kinds_in_weeks};
+use crate::sizes::decision::{Basis, Decision, Finding, MenuToday, Question, Says, Told, kinds_in_weeks};
 use crate::ui::kept;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts;
@@ -87,17 +87,12 @@ fn kinds(book: &Book) -> Vec<DrinkKind> {
 #[component]
 fn Findings(kind: Memo<Option<DrinkKind>>) -> impl IntoView {
     let state = AppState::here();
-    let (point, answered, day) = (point(state), answered(state), today());
-    let found = Memo::new(move |_| {
-        let told = Told::default();
-        state.book.with(|book| {
-            state.ledger.with(|ledger| findings(book, ledger, &told, point, answered, day).unwrap_or_default())
-        })
-    });
+    let day = today();
+    let all = Memo::new(move |_| found(state));
     let list = live(move || {
         let kind = kind.get();
-        found.with(|found| {
-            let these: Vec<&Finding> = found.iter().filter(|finding| Some(finding.kind) == kind).collect();
+        all.with(|all| {
+            let these: Vec<&Finding> = all.iter().filter(|finding| Some(finding.kind) == kind).collect();
             if these.is_empty() {
                 return view! { <p class="soft">{say!(decide::no_findings)}</p> }.into_any();
             }
@@ -128,10 +123,10 @@ fn row(state: AppState, finding: &Finding) -> AnyView {
         let speaker = &state.speaker.get();
         Decisions { book, speaker }.finding(finding)
     });
-    let says = match finding.says {
-        Says::DropPays(_) | Says::OnlyPays { .. } => parts::Says::Yes,
-        Says::CannotDrop(_) | Says::NotUnder { .. } => parts::Says::No,
-        Says::TurnsOnPrice { .. } => parts::Says::Open,
+    let says = match (finding.pays(), &finding.says) {
+        (Some(true), _) => parts::Says::Yes,
+        (Some(false), _) | (None, Says::NotUnder { .. }) => parts::Says::No,
+        (None, _) => parts::Says::Open,
     };
     view! {
         <li>
@@ -271,6 +266,9 @@ fn Data(kind: Memo<Option<DrinkKind>>) -> impl IntoView {
     view! {
         <Section heading=say!(decide::your_data)>
             <ul class="rows">{rows.map(row).collect_view()}</ul>
+            <p class="actions">
+                <a class="button" href=Route::Sheet(Sheet::Report).address()>{say!(sales::print_report)}</a>
+            </p>
         </Section>
     }
 }
