@@ -1,4 +1,5 @@
-//! What an owner says for a decision as one text: kept on Back and reload, and carried to its sheet.
+//! What an owner says for a decision, and for all of them, as one text: kept on Back and reload, and carried to the
+//! sheet of a decision.
 
 use crate::book::{ContainerId, OfferId};
 use crate::drink::price::Hands;
@@ -70,10 +71,45 @@ impl Said {
     }
 }
 
+/// What an owner says once for all screens.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Everywhere {
+    /// The price that drinks are to be sold under.
+    pub point: Option<Money>,
+    /// Of ten buyers, how many stay when a price rises by 10 %.
+    pub of_ten: Option<Exact>,
+}
+
+impl Everywhere {
+    /// As a text: a line for each thing that is said.
+    pub fn text(&self) -> String {
+        let point = self.point.map(|point| format!("point {}", point.major()));
+        point.into_iter().chain(self.of_ten.map(|of_ten| format!("of-ten {of_ten}"))).collect::<Vec<_>>().join("\n")
+    }
+
+    /// Reads what [`Everywhere::text`] writes; what does not read is left out.
+    pub fn read(text: &str) -> Everywhere {
+        let said = |name: &str| {
+            let line = text.lines().find_map(|line| line.strip_prefix(name)?.strip_prefix(' '))?;
+            Exact::from_plain(line, PLACES)
+        };
+        Everywhere { point: said("point").map(Money::from_major), of_ten: said("of-ten") }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::support::{container_id, exact, money, offer_id, share};
+
+    #[test]
+    fn what_is_said_for_all_is_read_again() {
+        let both = Everywhere { point: Some(money("10")), of_ten: Some(exact("9.5")) };
+        for said in [both, Everywhere { point: None, ..both }, Everywhere::default()] {
+            assert_eq!(Everywhere::read(&said.text()), said);
+        }
+        assert_eq!(Everywhere::read("of-ten some\npoint"), Everywhere::default());
+    }
 
     #[test]
     fn what_is_said_is_read_again() {

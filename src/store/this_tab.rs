@@ -61,6 +61,23 @@ fn name(book: BookId) -> String {
     format!("brimwright.unfinished.{book}")
 }
 
+/// What was said of the sizes of a book and is not in it, as a text.
+pub fn said_of_sizes(book: BookId) -> Option<String> {
+    if there() { SessionStorage::get(of_sizes(book)).ok() } else { None }
+}
+
+/// Keeps it.
+pub fn note_said_of_sizes(book: BookId, said: &str) {
+    if there() {
+        // If there is no room, what was kept before stays.
+        SessionStorage::set(of_sizes(book), said).ok();
+    }
+}
+
+fn of_sizes(book: BookId) -> String {
+    format!("brimwright.sizes.{book}")
+}
+
 /// Whether the tab has session storage. Asking may throw, and `gloo_storage` panics if it does.
 fn there() -> bool {
     web_sys::window().is_some_and(|window| window.session_storage().is_ok_and(|storage| storage.is_some()))

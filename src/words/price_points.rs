@@ -1,10 +1,10 @@
 //! A price limit: what a drink would have to give up.
 
 use super::Speaker;
-use crate::book::{Book, Key};
+use crate::book::{Book, Key, OfferId};
 use crate::foundation::measure::{Exact, Money, Overflow, Share, Unit, Volume};
 use crate::say;
-use crate::sizes::decision::UnderRow;
+use crate::sizes::decision::{BelowPrice, UnderRow};
 use crate::sizes::price_point::{AtPoint, FirstLine, Over, Verdict};
 
 /// Money up to the currency's smallest unit, so that what stands here is enough.
@@ -19,6 +19,31 @@ pub fn down_to_cent(money: Money, speaker: &Speaker) -> String {
     let cent = speaker.currency().minor_unit();
     let down = || cent.times(money.ratio_to(cent)?.floor());
     speaker.money(down().unwrap_or(money))
+}
+
+/// Sizes that are named one by one.
+const NAMED: usize = 3;
+
+/// What a price comes to: the tightest of those that fit it, those that do not, and those not looked at.
+pub fn said(below: &BelowPrice, uncounted: &[OfferId], book: &Book, speaker: &Speaker) -> Vec<String> {
+    let fits = below.rows.iter().find(|row| row.can).or(below.tightest()).map(|row| tightest(row, book, speaker));
+    let name = |offer: OfferId| book.name(Key::Offer(offer));
+    let miss: Vec<OfferId> =
+        below.rows.iter().filter(|row| !row.can).map(|row| row.offer).chain(below.never.iter().copied()).collect();
+    let named = miss.iter().take(NAMED).map(|offer| name(*offer)).collect::<Vec<_>>().join("; ");
+    let missed = match miss.len().saturating_sub(NAMED) {
+        _ if miss.is_empty() => None,
+        0 => Some(say!(decide::sizes_that_miss, sizes = named)),
+        more => Some(say!(decide::sizes_that_miss_and_more, sizes = named, more = super::number(more))),
+    };
+    let without = uncounted.iter().take(NAMED).map(|offer| say!(sales::size_without_price, size = name(*offer)));
+    let without = without.collect::<Vec<_>>().join("; ");
+    let left_out = match uncounted.len().saturating_sub(NAMED) {
+        _ if uncounted.is_empty() => None,
+        0 => Some(say!(sales::not_counted, sizes = without)),
+        more => Some(say!(sales::not_counted_and_more, sizes = without, more = super::number(more))),
+    };
+    [fits, missed, left_out].into_iter().flatten().collect()
 }
 
 /// The tightest of the drinks at a price, and what it has to spare or lacks, without tax and with it.

@@ -2,16 +2,16 @@
 //!
 //! Each figure was worked out by hand from the bar below.
 
-use brimwright::book::{Book, Container, Drink, Edit, Ingredient, Offer, Packaging, Record, Scope, Settings};
+use brimwright::book::{Book, Container, Drink, Edit, Ingredient, Offer, OfferId, Packaging, Record, Scope, Settings};
 use brimwright::drink::ledger::Ledger;
 use brimwright::foundation::measure::{Exact, Money, System};
 use brimwright::sizes::decision::{
-    Answered, Decision, FirstOrder, LeftOver, MenuToday, NoAnswer, Plan, Plans, Question, Swing, Told, below_price,
-    findings,
+    Answered, BelowPrice, Decision, FirstOrder, LeftOver, MenuToday, NoAnswer, Plan, Plans, Question, Swing, Told,
+    below_price, findings,
 };
 use brimwright::sizes::price_point::at_point;
 use brimwright::words::price_points::{give_up, spare, tightest};
-use brimwright::words::{Decisions, even_at, even_short, even_whole, people};
+use brimwright::words::{Decisions, even_at, even_short, even_whole, people, price_points};
 
 use crate::support::{
     book, container, container_id, day, drink, drink_id, exact, ingredient, line, money, offer, offer_id, pack,
@@ -129,7 +129,9 @@ fn buyers_who_face_several_prices_are_told_by_the_most() {
     let book = with_another(Some("8"));
     let all = findings(&book, &Ledger::of(&book), &Told::default(), None, None, day("2026-11-27")).unwrap();
     let abouts: Vec<String> = said(&book, |words| all.iter().map(|it| seen(words.finding(it).1)).collect());
-    let faced = "If all 70 buyers take the Large, you earn $60.00 more a week. 60 of those who stay pay $3.00 more for 200 mL more.";
+    // From 6.00 to 9.00 and to 8.00: 50 % and 33.3 % more.
+    let faced = "If all 70 buyers take the Large, you earn $60.00 more a week. \
+                 60 of those who stay pay $3.00 more for 200 mL more. Across drinks, they pay 33% more to 50% more.";
     assert!(abouts.iter().any(|about| about == faced), "{abouts:?}");
 }
 
@@ -175,12 +177,16 @@ fn adding_a_size() {
 
 #[test]
 fn profit_now_and_then() {
+    let shown = |now, then| said(&bar(), |words| words.gain_shown(money(now), money(then)));
     let said = |now, then| said(&bar(), |words| words.now_and_then(money(now), money(then)).map(seen));
     assert_eq!(said("546", "558.604"), ["$546.00", "$558.60", "+$12.60"]);
     assert_eq!(said("546", "529.2"), ["$546.00", "$529.20", "−$16.80"]);
     // 1,108.4 and 901.6 differ by 206.8, the figures that stand there by 206.
     assert_eq!(said("1108.4", "901.6"), ["$1,108", "$902", "−$206"]);
     assert_eq!(said("999.999", "1000"), ["$1,000", "$1,000", "$0"]);
+    // What is not to be seen is no gain: nobody earns $0 more.
+    assert_eq!((shown("999.999", "1000"), shown("1.004", "1.001")), (Money::ZERO, Money::ZERO));
+    assert_eq!(shown("546", "558.604"), money("12.6"));
 }
 
 #[test]
@@ -212,7 +218,7 @@ fn what_buyers_see() {
         // (180 - 0) / 240.
         assert_eq!(
             seen(words.math(&decision, decision.break_even().unwrap().unwrap())),
-            "($180.00 today − $0.00 with no buyer left) ÷ $240.00 more if all stay = 75.0%."
+            "($180.00 today − $0.00 with no buyer left) ÷ $240.00 that buyers bring if all stay = 75.0%."
         );
     });
 }
@@ -226,14 +232,15 @@ fn where_a_change_tips() {
         said(&bar(), |words| words.tipping(&tipping, &decision.verdict))
     };
     assert_eq!(tips(&drop_small()), "It pays if a price 10% higher loses fewer than 9 of 100 buyers.");
-    // ln(4/3) / (ln(2/3) - ln(3/5) / 4): the same point from the other side.
+    // ln(4/3) / (ln(2/3) - ln(3/5) / 4): the same point from the other side, where a price 10 % lower draws
+    // 0.9^-1.0359 - 1 = 11.5 % (Python 3).
     let down = Question::Switch { from: container_id(2), to: container_id(1) };
-    assert_eq!(tips(&down), "It pays if a price 10% higher loses more than 9 of 100 buyers.");
+    assert_eq!(tips(&down), "It pays if a price 10% lower draws more than 12 new buyers for each 100.");
     // What cannot pay with the buyers of today does not pay after all: it needs others. 160 / 120 = 133.3 %.
     assert_eq!(
         tips(&Question::Drop { size: container_id(2) }),
         "You would need 134 buyers for each 100 today. \
-         The lower price draws that many only if a price 10% higher loses more than 9 of 100."
+         A price 10% lower must draw more than 12 for each 100."
     );
 }
 
@@ -282,13 +289,17 @@ fn a_plan_by_the_owners_guess() {
             seen(words.plan_guess(&large, &guess(&large, "10"))),
             "By your guess, Large earns about $60.00 more a week"
         );
-        // Down from 9.00 to 6.00 a price that matters little draws few, one that matters much draws many.
-        assert!(
-            seen(words.guess(&guess(&small, "9.5")))
-                .starts_with("By your guess, 16 more buyers come for each 100: about $")
+        // Down from 9.00 to 6.00 a price that matters little draws few, one that matters much draws many: of 40, 40 *
+        // (2/3 * (5/3)^(1/4))^e, which is 46.4 for e = ln 0.95 / ln 1.1 and 76.6 for ln 0.8 / ln 1.1 (Python 3). Each
+        // brings 3.00, and the 40 bring 160.00 today.
+        assert_eq!(
+            seen(words.guess(&guess(&small, "9.5"))),
+            "By your guess, 40 buyers become 46: about $20.65 less a week."
         );
-        assert!(seen(words.guess(&guess(&small, "9.5"))).ends_with(" less a week."));
-        assert!(seen(words.guess(&guess(&small, "8"))).ends_with(" more a week."));
+        assert_eq!(
+            seen(words.guess(&guess(&small, "8"))),
+            "By your guess, 40 buyers become 77: about $69.93 more a week."
+        );
     });
 }
 
@@ -301,9 +312,12 @@ fn what_the_numbers_say() {
         said(&book, |words| all.iter().map(|finding| pair(words.finding(finding))).collect::<Vec<_>>())
     };
     let pair = |said: &str, about: &str| (said.to_string(), about.to_string());
-    let turns = "It turns on price: if 10% more loses over 9 of 100 buyers, smaller sizes earn more";
+    let turns = "If a price 10% higher loses over 9 of 100 buyers, smaller sizes earn more";
     let known = [
-        pair("Dropping the Large cannot pay", "Even if all 40 buyers take the Small, you lose $40.00 a week."),
+        pair(
+            "Dropping the Large cannot pay with today’s buyers",
+            "Even if all 40 buyers take the Small, you lose $40.00 a week.",
+        ),
         pair(
             "Dropping the Small pays if 75 of 100 buyers take the Large",
             "If all 60 buyers take the Large, you earn $60.00 more a week. They pay $3.00 more for 200 mL more.",
@@ -315,6 +329,24 @@ fn what_the_numbers_say() {
     let first = |stay: &str| found(None, Answered::of_ten(exact(stay))).remove(0);
     assert_eq!(first("5"), pair(turns, "By your own answer, smaller sizes earn more."));
     assert_eq!(first("10"), pair(turns, "By your own answer, larger sizes earn more."));
+    // By that answer the verdicts turn, and say so: e is -7.27, 40 * (2/3)^e * (3/5)^(-e/4) = 301.5, each at 3.00 for
+    // 160.00; of the 60 13.3 % take the large one (Python 3).
+    let turned = found(None, Answered::of_ten(exact("5")));
+    let guessed = [
+        pair(
+            "By your guess, dropping the Small does not pay",
+            "By your guess, 13 of 100 stay: about $148.16 less a week. \
+             If all 60 buyers take the Large, you earn $60.00 more a week. They pay $3.00 more for 200 mL more.",
+        ),
+        pair(
+            "By your guess, dropping the Large pays",
+            "By your guess, 40 buyers become 302: about $744.61 more a week. \
+             Even if all 40 buyers take the Small, you lose $40.00 a week.",
+        ),
+    ];
+    assert_eq!(turned.get(1..), Some(guessed.as_slice()));
+    let agreed = found(None, Answered::of_ten(exact("10")));
+    assert!(agreed.iter().any(|(said, _)| *said == known[0].0), "what it confirms stands as it was: {agreed:?}");
     // Half of the price is to be left of 3.00: 6.00 for the small one.
     let under = found(Some(money("5")), None).pop().unwrap();
     let needs = "Mango Lane, Small needs $6.00 to reach your target.";
@@ -336,10 +368,16 @@ fn how_many_sizes() {
         assert_eq!(seen(words.plan_about(&large)), "40% choose these today. 1 card.");
         assert_eq!((words.plan_needs(&large), words.plan_needs(&small)), ("75 of 100".into(), "over 100".into()));
         assert_eq!(
-            seen(words.of_count(&large)),
+            seen(words.of_count(&large, None)),
             "One size: Large, chosen by 40% today. Pays if 75 of 100 others stay."
         );
-        assert_eq!(seen(words.of_count(&small)), "One size: Small, chosen by 60% today. Cannot pay.");
+        assert_eq!(seen(words.of_count(&small, None)), "One size: Small, chosen by 60% today. Cannot pay.");
+        // What the owner's answer has pay does not cannot pay.
+        let guess = small.against(&plans.today, &Answered::of_ten(exact("8")).unwrap()).unwrap();
+        assert_eq!(
+            seen(words.of_count(&small, Some(&guess))),
+            "One size: Small, chosen by 60% today. By your guess, 40 buyers become 77: about $69.93 more a week."
+        );
         let today = "Today’s two sizes earn $340.00 a week before rent and power.";
         assert_eq!(seen(words.plan_today(&plans.today)), today);
     });
@@ -350,9 +388,10 @@ fn how_far_weeks_swing() {
     let swing = Swing { weeks: 8, mean: money("340"), deviation: money("25") };
     let about = "Over 8 weeks, profit swings by about $25.00 from week to week.";
     said(&bar(), |words| {
-        assert_eq!(seen(words.swing(&swing, money("60"))), about);
-        let hidden = format!("{about} A difference of $10.00 cannot be seen in one week.");
-        assert_eq!(seen(words.swing(&swing, money("-10"))), hidden);
+        assert_eq!(seen(words.swing(&swing, money("100"), money("160"))), about);
+        // The difference is that of the figures beside it: 100.00 and 89.99.
+        let hidden = format!("{about} A difference of $10.01 cannot be seen in one week.");
+        assert_eq!(seen(words.swing(&swing, money("100.004"), money("89.99"))), hidden);
     });
 }
 
@@ -422,6 +461,16 @@ fn drinks_under_a_price() {
     let all = below("11.505");
     let spare = "Tightest is Mango Lane, Large, with $1.50 to spare before tax, $1.50 with tax.";
     assert_eq!(seen(tightest(all.tightest().unwrap(), &book, &speaker)), spare);
+    // Of those that fit the tightest, then those that do not, then those that are not looked at.
+    let said = |below: &BelowPrice, without: &[OfferId]| {
+        price_points::said(below, without, &book, &speaker).into_iter().map(seen).collect::<Vec<_>>()
+    };
+    let fits = "Tightest is Mango Lane, Small, with $1.00 to spare before tax, $1.00 with tax.";
+    let missed = "Below your target at this price: Mango Lane, Large.";
+    let without = "Not counted: Mango Lane, Huge (no price yet).";
+    assert_eq!(said(&at, &[offer_id(1, 3)]), [fits, missed, without]);
+    assert_eq!(said(&all, &[]), [spare]);
+    assert_eq!(said(&below("5"), &[])[0], "Tightest is Mango Lane, Large, $5.00 short before tax, $5.00 with tax.");
 }
 
 /// 300 mL of base at 2.00 and 100 mL of mango at 10.00 a litre, in a cup at 0.20, sold at 5.60.

@@ -237,6 +237,29 @@ impl Decision {
         Ok(false)
     }
 
+    /// How many buyers in a week would turn to a size or a price that is far from theirs.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn far_buyers(&self) -> Result<Exact, Overflow> {
+        let mut far = Exact::ZERO;
+        for row in &self.rows {
+            if let Some((now, then)) = row.now.zip(row.then).filter(|_| !matches!(self.question, Question::Add { .. }))
+                && now.is_far_from(&then)?
+            {
+                far = far.plus(row.weekly.count())?;
+            }
+        }
+        Ok(far)
+    }
+
+    /// The least and the largest of what its buyers face, by something that is read of it.
+    pub fn faced(&self, of: fn(&Customer) -> Share) -> Option<(Share, Share)> {
+        let all = || self.rows.iter().filter(|row| row.weekly.count().is_positive()).filter_map(|row| row.customer);
+        let of = |customer: Customer| of(&customer);
+        all().map(of).min().zip(all().map(of).max())
+    }
+
     /// Whether all who turn to another size face the same.
     pub fn customers_alike(&self) -> bool {
         let mut all = self.rows.iter().filter_map(|row| row.customer);
@@ -301,6 +324,6 @@ impl Decision {
     /// It against today by an owner's answer; an estimate on an assumption. Returns `None` where [`Decision::by_owner`]
     /// does.
     pub fn guess(&self, answered: &Answered) -> Option<Guess> {
-        Guess::of(self.by_owner(answered)?, self.now, &self.line)
+        Guess::of(self.by_owner(answered)?, self.now, &self.line, &turns(&self.rows), answered)
     }
 }

@@ -34,11 +34,11 @@ impl Sums {
     }
 
     /// Without one buyer there is nothing to answer by.
-    fn with_sales(&self, bought: fn(&Row) -> Option<Earns>) -> Result<(), NoAnswer> {
+    fn with_sales(&self) -> Result<(), NoAnswer> {
         if self.buyers.is_positive() {
             return Ok(());
         }
-        Err(NoAnswer::NoSales(self.rows.iter().filter_map(|row| Some(bought(row)?.offer)).collect()))
+        Err(NoAnswer::NoSales(self.rows.iter().filter_map(|row| Some(row.now?.offer)).collect()))
     }
 }
 
@@ -116,7 +116,7 @@ impl MenuToday<'_> {
     /// A size comes, for the drinks of which sales in it are expected.
     fn adding(&self, size: ContainerId, taken_from: Option<ContainerId>) -> Result<Decision, NoAnswer> {
         let mut sums = Sums::default();
-        let (mut without, mut others): (Vec<OfferId>, Vec<OfferId>) = (Vec::new(), Vec::new());
+        let (mut without, mut none, mut others) = (Vec::new(), Vec::new(), Vec::<OfferId>::new());
         let mut today = Money::ZERO;
         for drink in self.book.drinks().filter(|drink| self.book.belongs(drink.id, self.scope)) {
             let offer = OfferId { drink: drink.id, container: size };
@@ -127,6 +127,11 @@ impl MenuToday<'_> {
                 without.push(offer);
                 continue;
             };
+            // None expected: it is not to be sold in it.
+            if expected.is_zero() {
+                none.push(offer);
+                continue;
+            }
             let then = match self.then(offer)? {
                 Ok(then) => then,
                 Err(why) => {
@@ -152,9 +157,9 @@ impl MenuToday<'_> {
             return Err(NoAnswer::NoPrice(sums.unknown.iter().map(|(offer, _)| *offer).collect()));
         }
         if sums.rows.is_empty() {
-            return Err(if without.is_empty() { NoAnswer::SameSize(size) } else { NoAnswer::NoSales(without) });
+            let missing = if none.is_empty() { without } else { none };
+            return Err(if missing.is_empty() { NoAnswer::SameSize(size) } else { NoAnswer::NoSales(missing) });
         }
-        sums.with_sales(|row| row.then)?;
         if !sums.brings.is_positive() {
             return Err(NoAnswer::NothingLeft(losing(&sums.rows)));
         }
@@ -186,7 +191,7 @@ impl MenuToday<'_> {
         line: Line,
         verdict: fn(Money, &Line, Exact) -> Result<Verdict, Overflow>,
     ) -> Result<Decision, NoAnswer> {
-        sums.with_sales(|row| row.now)?;
+        sums.with_sales()?;
         let lost = sums.now.minus(line.intercept)?;
         if sums.movers.is_positive() && !line.slope.is_positive() {
             return Err(NoAnswer::NothingLeft(losing(&sums.rows)));

@@ -5,7 +5,7 @@ use super::answer::{Decision, Question};
 use super::below::{UnderRow, below_price};
 use super::line::Verdict;
 use super::menu::MenuToday;
-use super::plans::Plan;
+use super::plans::{Guess, Plan};
 use super::tipping::{Answered, Pays, Tipping};
 use super::told::Told;
 use crate::book::{Book, DrinkKind, OfferId, Scope};
@@ -20,6 +20,21 @@ pub struct Finding {
     pub kind: DrinkKind,
     /// What they say.
     pub says: Says,
+    /// The same change by the owner's own answer, where he gave one.
+    pub guess: Option<Guess>,
+}
+
+impl Finding {
+    /// Whether the change that it is about pays: by the owner's own answer where he gave one. Returns `None` where
+    /// it is about none.
+    pub fn pays(&self) -> Option<bool> {
+        let known = match &self.says {
+            Says::CannotDrop(_) => false,
+            Says::DropPays(_) | Says::OnlyPays { .. } => true,
+            Says::TurnsOnPrice { .. } | Says::NotUnder { .. } => return None,
+        };
+        Some(self.guess.map_or(known, |guess| guess.pays()))
+    }
 }
 
 /// What the numbers say.
@@ -85,9 +100,10 @@ pub fn findings(
     for kind in DrinkKind::ALL.iter().copied() {
         let menu = MenuToday::of(book, ledger, Scope::Kind(kind), told, day)?;
         let mut says = of_sizes(&menu, answered)?;
-        says.extend(point.map(|point| not_under(book, ledger, kind, point)).transpose()?.flatten());
-        for says in says {
-            in_order::insert(&mut ranked, Finding { kind, says }, |other, this| rank(other) <= rank(this));
+        let under = point.map(|point| not_under(book, ledger, kind, point)).transpose()?.flatten();
+        says.extend(under.map(|under| (under, None)));
+        for (says, guess) in says {
+            in_order::insert(&mut ranked, Finding { kind, says, guess }, |other, this| rank(other) <= rank(this));
         }
     }
     Ok(ranked)
@@ -96,6 +112,11 @@ pub fn findings(
 /// The place of a finding: its class, and a number within it, the smaller the earlier.
 fn rank(finding: &Finding) -> (u8, Exact) {
     let least = |at: Option<Share>| at.map_or(Exact::ZERO, Share::fraction);
+    // What his answer decides stands by what it brings.
+    if let Some((guess, pays)) = finding.guess.zip(finding.pays()) {
+        let gain = guess.gain.major();
+        return if pays { (2, gain.negated()) } else { (1, gain) };
+    }
     match &finding.says {
         Says::CannotDrop(decision) => match decision.verdict {
             Verdict::CannotPay { loss_if_all_stay, .. } => (1, loss_if_all_stay.major().negated()),
@@ -110,7 +131,7 @@ fn rank(finding: &Finding) -> (u8, Exact) {
 }
 
 /// What the sizes of a kind say.
-fn of_sizes(menu: &MenuToday<'_>, answered: Option<Answered>) -> Result<Vec<Says>, Overflow> {
+fn of_sizes(menu: &MenuToday<'_>, answered: Option<Answered>) -> Result<Vec<(Says, Option<Guess>)>, Overflow> {
     let mut found = Vec::new();
     let mut tips: Vec<Tipping> = Vec::new();
     for size in menu.sizes() {
@@ -125,7 +146,8 @@ fn of_sizes(menu: &MenuToday<'_>, answered: Option<Answered>) -> Result<Vec<Says
         }
         tips.extend(decision.tipping());
         let pays = decision.verdict.can_pay();
-        found.push(if pays { Says::DropPays(decision) } else { Says::CannotDrop(decision) });
+        let guess = answered.and_then(|answered| decision.guess(&answered));
+        found.push((if pays { Says::DropPays(decision) } else { Says::CannotDrop(decision) }, guess));
     }
     // Of two sizes, to sell one only is to drop the other.
     if menu.sizes().len() > 2 {
@@ -137,9 +159,13 @@ fn of_sizes(menu: &MenuToday<'_>, answered: Option<Answered>) -> Result<Vec<Says
         let cards_now = plans.today.cards;
         let only =
             plans.pays.into_iter().filter(|plan| plan.sizes.len() == 1 && !plan.hardly_tried() && !plan.turns_far());
-        found.extend(only.map(|plan| Says::OnlyPays { plan, cards_now }));
+        let today = plans.today;
+        found.extend(only.map(|plan| {
+            let guess = answered.and_then(|answered| plan.against(&today, &answered));
+            (Says::OnlyPays { plan, cards_now }, guess)
+        }));
     }
-    found.extend(turns_on_price(&tips, answered));
+    found.extend(turns_on_price(&tips, answered).map(|turns| (turns, None)));
     Ok(found)
 }
 

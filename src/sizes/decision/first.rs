@@ -1,7 +1,7 @@
 //! Questions to begin with, for who has not asked one yet.
 
-use super::menu::MenuToday;
-use crate::book::{Container, ContainerId};
+use super::menu::{FAR, MenuToday};
+use crate::book::{Container, ContainerId, DrinkId, PackagingId};
 use crate::drink::fill::fill;
 use crate::foundation::measure::{Exact, Overflow, Volume};
 
@@ -22,6 +22,27 @@ impl MenuToday<'_> {
             all.retain(|(_, number)| number.is_positive());
         }
         Ok(all)
+    }
+
+    /// How many of the drinks that are sold are sold in other containers only. Returns `None` if nothing of it is on the
+    /// menu in this one.
+    fn lacks(&self, size: ContainerId) -> Option<usize> {
+        let mine = || self.book.offers().filter(|it| self.book.belongs(it.drink, self.scope));
+        mine().find(|it| it.container == size)?;
+        let mut drinks: Vec<DrinkId> = self.sold().iter().map(|sold| sold.offer().drink).collect();
+        drinks.dedup();
+        let there = |drink: &DrinkId| mine().any(|it| it.container == size && it.drink == *drink);
+        Some(drinks.iter().filter(|drink| !there(drink)).count())
+    }
+
+    /// Whether a container shares packaging, such as its label or its lid, with a size that is sold.
+    fn is_packaged_alike(&self, container: &Container) -> bool {
+        let uses = |container: &Container| -> Vec<PackagingId> {
+            self.book.set_of(container).map(|uses| uses.packaging).collect()
+        };
+        let own = uses(container);
+        let sold = self.sizes().iter().filter_map(|size| self.book.container(*size));
+        sold.flat_map(uses).any(|packaging| own.contains(&packaging))
     }
 
     /// The size that most buy.
@@ -55,8 +76,9 @@ impl MenuToday<'_> {
         Ok(beside.map(|beside| (most, beside)))
     }
 
-    /// The size whose coming is asked about first: of the containers in which nothing of it is sold and that are no
-    /// near double of a size, the nearest to the size that most buy; a near double where there is no other.
+    /// The size whose coming is asked about first. Of the containers in which nothing of it is sold, the nearest to the
+    /// size that most buy: one that is packaged like a size sold, and not too far from one, before any other; next to
+    /// those, one in which only some of its drinks are sold. A near double of a size comes last.
     ///
     /// # Errors
     /// [`Overflow`].
@@ -66,16 +88,22 @@ impl MenuToday<'_> {
         let Some(most) = self.foremost()?.and_then(of) else { return Ok(None) };
         let sold: Vec<Volume> = self.sizes().iter().filter_map(|size| of(*size)).collect();
         let ratio = |one: Volume, other: Volume| one.max(other).ratio_to(one.min(other));
-        let mut first: Option<((bool, Exact), ContainerId)> = None;
+        let mut first: Option<((u8, bool, Exact), ContainerId)> = None;
         for container in self.book.containers() {
-            let here =
-                self.book.offers().any(|it| it.container == container.id && self.book.belongs(it.drink, self.scope));
-            let Some(volume) = poured(container).filter(|_| !here) else { continue };
-            let mut double = false;
+            let here = self.lacks(container.id);
+            let Some(volume) = poured(container).filter(|_| here != Some(0)) else { continue };
+            let (mut double, mut near) = (false, false);
             for size in &sold {
-                double |= ratio(volume, *size)? < NEAR;
+                let apart = ratio(volume, *size)?;
+                double |= apart < NEAR;
+                near |= apart <= FAR;
             }
-            let rank = (double, ratio(volume, most)?);
+            let rank = match here {
+                None if near && !double && self.is_packaged_alike(container) => 0,
+                Some(_) => 1,
+                None => 2,
+            };
+            let rank = (rank, double && here.is_none(), ratio(volume, most)?);
             if first.is_none_or(|(before, _)| rank < before) {
                 first = Some((rank, container.id));
             }

@@ -29,7 +29,7 @@ pub struct Earns {
 
 /// A buyer who would turn to more than so many times as much, or to a price so many times as high, or to as little,
 /// is not believed to turn. Our own choice, no source.
-const FAR: Exact = Exact::new(2, 0);
+pub(super) const FAR: Exact = Exact::new(2, 0);
 
 impl Earns {
     /// Whether another size or its price is so far from this one that hardly a buyer would turn to it.
@@ -230,6 +230,11 @@ impl<'a> MenuToday<'a> {
             Some(known) => Ok(Ok(known)),
             None => self.priced(offer),
         }
+    }
+
+    /// The price that an offer is counted at after a change. Returns `None` where it has none.
+    pub fn price_then(&self, offer: OfferId) -> Option<Money> {
+        self.then(offer).ok()?.ok().map(|earns| earns.price)
     }
 
     fn priced(&self, offer: OfferId) -> Result<Result<Earns, Unknown>, Overflow> {

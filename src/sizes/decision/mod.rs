@@ -43,7 +43,8 @@
 //! ```
 //!
 //! `V` is the size on the menu. The `e*` at which what they bring is just what is needed is found by bisection, and
-//! said as the share of buyers that a price 10 % higher loses there: `1 - 1.1^e*`. An owner's own answer to that
+//! said as the share of buyers that a price 10 % higher loses there: `1 - 1.1^e*`; of a change that asks less, as the
+//! new buyers for each of today's that a price 10 % lower draws: `0.9^e* - 1`. An owner's own answer to the first
 //! ([`Answered`]) gives profits on an assumption.
 //!
 //! # By hand
@@ -118,7 +119,7 @@ pub use position::Position;
 pub use swing::Swing;
 pub use tipping::{Answered, Pays, SIZE_OVER_PRICE, Tipping};
 pub use told::Told;
-pub use weekly::{Basis, COUNTED_WEEKS, WeeklySales, kinds_in_weeks, weekly};
+pub use weekly::{Basis, COUNTED_WEEKS, WeeklySales, kinds_in_weeks, tells_from, weekly};
 
 pub use crate::drink::price::Hands;
 

@@ -4,7 +4,7 @@ use super::NoAnswer;
 use super::after::After;
 use super::line::{Line, Verdict};
 use super::menu::MenuToday;
-use super::tipping::{self, Answered, Tipping, Turn, brought_by};
+use super::tipping::{self, Answered, Tipping, Turn, brought_by, buyers_by};
 use crate::book::ContainerId;
 use crate::foundation::in_order;
 use crate::foundation::measure::{Exact, Money, Overflow, Share};
@@ -110,7 +110,7 @@ impl Plan {
 
     /// It against today by an owner's answer; an estimate on an assumption.
     pub fn against(&self, today: &PlanToday, answered: &Answered) -> Option<Guess> {
-        Guess::of(self.by_owner(answered)?, today.profit, &self.line)
+        Guess::of(self.by_owner(answered)?, today.profit, &self.line, &self.turns, answered)
     }
 }
 
@@ -124,12 +124,18 @@ pub struct Guess {
     /// The share of those who turn that brings as much; over the whole where a lower price draws more buyers. It is
     /// `None` if nobody turns.
     pub stay: Option<Share>,
+    /// How many turn of today's buyers in a week.
+    pub buyers: Exact,
+    /// How many buyers these are then.
+    pub then: Exact,
 }
 
 impl Guess {
-    /// What is brought in a week, against what today brings; `line` is what is brought by the share that stays.
-    pub(super) fn of(profit: Money, now: Money, line: &Line) -> Option<Guess> {
-        Some(Guess { profit, gain: profit.minus(now).ok()?, stay: line.share_for(profit).ok()? })
+    /// What is brought in a week, against what today brings; `line` is what is brought by the share that stays, and
+    /// `turns` are those of its buyers.
+    pub(super) fn of(profit: Money, now: Money, line: &Line, turns: &[Turn], answered: &Answered) -> Option<Guess> {
+        let (gain, stay) = (profit.minus(now).ok()?, line.share_for(profit).ok()?);
+        Some(Guess { profit, gain, stay, buyers: tipping::today(turns)?, then: buyers_by(turns, answered)? })
     }
 
     /// Whether it earns no less than today.

@@ -21,6 +21,8 @@ pub struct Tipping {
     pub elasticity: Exact,
     /// The share of buyers that a price 10 % higher loses there: 1 - 1.1^elasticity.
     pub loses: Share,
+    /// The new buyers, as a share of today's, that a price 10 % lower draws there: 0.9^elasticity - 1.
+    pub draws: Share,
     /// On which side the change pays.
     pub pays: Pays,
 }
@@ -60,6 +62,7 @@ impl Answered {
 /// them, as the logarithm that an elasticity is multiplied with.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Turn {
+    buyers: f64,
     brings: f64,
     moves: f64,
 }
@@ -81,8 +84,19 @@ impl Turn {
     pub fn between(now: &super::Earns, then: &super::Earns, buyers: Exact) -> Option<Turn> {
         let volume = |earns: &super::Earns| earns.size.millilitres().to_estimate();
         let moves = moves((now.price, then.price), (volume(now), volume(then)))?;
-        Some(Turn { brings: then.profit.major().to_estimate() * buyers.to_estimate(), moves })
+        let buyers = buyers.to_estimate();
+        Some(Turn { buyers, brings: then.profit.major().to_estimate() * buyers, moves })
     }
+}
+
+/// How many buyers these turns are of today.
+pub(super) fn today(turns: &[Turn]) -> Option<Exact> {
+    Exact::from_estimate(turns.iter().map(|turn| turn.buyers).sum())
+}
+
+/// How many buyers there are after the turns by an owner's answer.
+pub(super) fn buyers_by(turns: &[Turn], answered: &Answered) -> Option<Exact> {
+    Exact::from_estimate(turns.iter().map(|turn| turn.buyers * (answered.elasticity * turn.moves).exp()).sum())
 }
 
 /// What buyers who turn bring at an elasticity.
@@ -116,7 +130,8 @@ pub(super) fn tipping(turns: &[Turn], needed: Money) -> Option<Tipping> {
         }
     }
     let elasticity = f64::midpoint(near, far);
-    Some(Tipping { elasticity: Exact::from_estimate(elasticity)?, loses: loses(elasticity)?, pays })
+    let (loses, draws) = (loses(elasticity)?, draws(elasticity)?);
+    Some(Tipping { elasticity: Exact::from_estimate(elasticity)?, loses, draws, pays })
 }
 
 /// The elasticity, from zero to the strongest, at which those who turn bring least.
@@ -143,6 +158,12 @@ fn lowest(turns: &[Turn]) -> f64 {
 fn loses(elasticity: f64) -> Option<Share> {
     let stay = exponential(elasticity * natural_logarithm(1.1)?)?;
     Exact::from_estimate(1.0 - stay).map(Share::from_fraction)
+}
+
+/// 0.9^elasticity - 1.
+fn draws(elasticity: f64) -> Option<Share> {
+    let come = exponential(elasticity * natural_logarithm(0.9)?)?;
+    Exact::from_estimate(come - 1.0).map(Share::from_fraction)
 }
 
 /// Which turns the buyers of these rows make.

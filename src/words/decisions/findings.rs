@@ -8,9 +8,29 @@ use crate::sizes::decision::{Customer, Decision, EarnsMore, Finding, Plan, Quest
 use crate::words::{number, overflow, price_points};
 
 impl Decisions<'_> {
-    /// What the numbers say: the sentence, and a small line under it.
+    /// What the numbers say: the sentence, and a small line under it. Where the owner's own answer turns it, the
+    /// sentence says so, and what the sales of today say stands under it.
     pub fn finding(&self, finding: &Finding) -> (String, String) {
-        match &finding.says {
+        let (said, about) = self.without_guess(&finding.says);
+        let Some(guess) = finding.guess else { return (said, about) };
+        let said = match (&finding.says, guess.pays()) {
+            (Says::CannotDrop(decision), true) => {
+                say!(decide::finding_guess_drop_yes, size = self.size_that_goes(decision))
+            }
+            (Says::DropPays(decision), false) => {
+                say!(decide::finding_guess_drop_no, size = self.size_that_goes(decision))
+            }
+            (Says::OnlyPays { plan, .. }, false) => {
+                let size = plan.sizes.first().map(|size| self.size(*size)).unwrap_or_default();
+                say!(decide::finding_guess_only_no, size = size)
+            }
+            _ => said,
+        };
+        (said, [self.guess(&guess), about].join(" "))
+    }
+
+    fn without_guess(&self, says: &Says) -> (String, String) {
+        match says {
             Says::CannotDrop(decision) => {
                 let said = say!(decide::finding_cannot_drop, size = self.size_that_goes(decision));
                 (said, self.at_best(decision))
@@ -62,7 +82,7 @@ impl Decisions<'_> {
         if cannot.is_empty() {
             return say!(decide::only_more, buyers = self.in_all(can.into_iter()), profit = profit);
         }
-        self.who_can_stay(can, cannot, profit, then.minus(now).unwrap_or_default())
+        self.who_can_stay(can, cannot, profit, self.gain_shown(now, then))
     }
 
     fn size_that_goes(&self, decision: &Decision) -> String {
@@ -100,7 +120,8 @@ impl Decisions<'_> {
         let several = groups.len() > 1 || decision.movers < decision.buyers;
         let most = groups.into_iter().reduce(|most, group| if group.2 > most.2 { group } else { most });
         let faced = most.map(|(said, customer, count)| if several { self.some_face(count, &customer) } else { said });
-        [self.at_best(decision)].into_iter().chain(faced).collect::<Vec<_>>().join(" ")
+        let range = self.pay_range(decision);
+        [self.at_best(decision)].into_iter().chain(faced).chain(range).collect::<Vec<_>>().join(" ")
     }
 
     /// The price that a drink in a size needs to be on target.

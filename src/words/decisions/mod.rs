@@ -1,16 +1,18 @@
 //! Decisions on sizes: what would have to be true, what customers see, and what a change does to the menu.
 
+mod customers;
 mod findings;
+mod guesses;
 mod menu;
 mod plans;
 
-use super::scenarios::without_sign as without_sign_of;
+use super::scenarios::without_sign;
 use super::texts::Number;
 use super::{Speaker, number, overflow};
 use crate::book::{Book, ContainerId, Key, OfferId};
-use crate::foundation::measure::{Exact, Money, Overflow, Share, Volume};
+use crate::foundation::measure::{Exact, Money, Overflow, Share};
 use crate::say;
-use crate::sizes::decision::{Basis, Customer, Decision, Line, NoAnswer, Pays, Question, Row, Swing, Tipping, Verdict};
+use crate::sizes::decision::{Basis, Decision, Line, NoAnswer, Pays, Question, Row, Swing, Tipping, Verdict};
 
 /// A hundred.
 const HUNDRED: Exact = Exact::new(100, 0);
@@ -88,7 +90,7 @@ impl Decisions<'_> {
             Ok(then) => then,
             Err(error) => return overflow(error),
         };
-        let gain = then.minus(decision.now).unwrap_or_default();
+        let gain = self.gain_shown(decision.now, then);
         let shown = |row: &Row| people(row.weekly.count());
         let buyers = self.in_all(decision.rows.iter().map(shown));
         let profit = self.difference(decision.now, then);
@@ -149,79 +151,60 @@ impl Decisions<'_> {
     /// Profit a week now, then, and the difference, with its sign: in whole units of the currency from a thousand on.
     /// The difference is that of the two figures beside it.
     pub fn now_and_then(&self, now: Money, then: Money) -> [String; 3] {
-        let thousand = Exact::new(1000, 0);
-        let whole = now.major().abs() >= thousand || then.major().abs() >= thousand;
-        let step = if whole { Money::from_major(Exact::ONE) } else { self.speaker.currency().minor_unit() };
-        let rounded = |money: Money| step.times(money.ratio_to(step)?.rounded(0));
+        let whole = in_whole(now, then);
         let said = |money: Money| {
             if whole { self.speaker.money_of(money.major(), 0) } else { self.money(money) }
         };
         let all = || {
-            let (now, then) = (rounded(now)?, rounded(then)?);
-            let gain = then.minus(now)?;
+            let [now, then, gain] = self.rounded(now, then)?;
             let sign = if gain.is_positive() { "+" } else { "" };
             Ok::<_, Overflow>([said(now), said(then), [sign, &said(gain)].concat()])
         };
         all().unwrap_or_else(|error| [overflow(error), String::new(), String::new()])
     }
 
+    /// What a week brings against today without what the answer counts and the owner does not set.
+    pub fn without_these(&self, now: Money, then: Money) -> String {
+        let [_, _, difference] = self.now_and_then(now, then);
+        let by = without_sign(&difference);
+        match then.minus(now) {
+            Ok(more) if more.is_positive() => say!(sales::alone_more, profit = by),
+            Ok(more) if more.is_negative() => say!(sales::alone_less, profit = by),
+            Ok(_) => say!(sales::alone_same).to_string(),
+            Err(error) => overflow(error),
+        }
+    }
+
+    /// Profit a week now, then, and the difference, as they are shown.
+    fn rounded(&self, now: Money, then: Money) -> Result<[Money; 3], Overflow> {
+        let whole = in_whole(now, then);
+        let step = if whole { Money::from_major(Exact::ONE) } else { self.speaker.currency().minor_unit() };
+        let rounded = |money: Money| step.times(money.ratio_to(step)?.rounded(0));
+        let (now, then) = (rounded(now)?, rounded(then)?);
+        Ok([now, then, then.minus(now)?])
+    }
+
+    /// How much more a week brings, as it is shown: zero where no difference is to be seen.
+    pub fn gain_shown(&self, now: Money, then: Money) -> Money {
+        self.rounded(now, then).map(|[_, _, gain]| gain).unwrap_or_default()
+    }
+
     /// How much more or less a week brings, without its sign: that of the figures beside it.
     fn difference(&self, now: Money, then: Money) -> String {
         let [_, _, difference] = self.now_and_then(now, then);
-        without_sign_of(&difference).to_string()
-    }
-
-    /// A change of a price as customers see it: "18% less".
-    pub fn seen_change(&self, change: Share) -> String {
-        let share = self.speaker.short_percent(Share::from_fraction(change.fraction().abs()), 0);
-        match change.fraction().rounded(2) {
-            none if none.is_zero() => say!(decide::price_same).to_string(),
-            less if less.is_negative() => say!(decide::price_less, share = share),
-            _ => say!(decide::price_more, share = share),
-        }
-    }
-
-    /// What buyers who turn to another size pay more or less, for how much.
-    pub fn faced(&self, customer: &Customer) -> String {
-        let (price, volume) = self.apart(customer);
-        match Faced::of(customer) {
-            Faced::MoreForMore => say!(decide::buyers_pay_more, price = price, volume = volume),
-            Faced::LessForLess => say!(decide::buyers_pay_less, price = price, volume = volume),
-            Faced::Else => {
-                say!(decide::buyers_pay_else, now = self.money(customer.now), then = self.money(customer.then))
-            }
-        }
-    }
-
-    /// What some of the buyers who turn face, and how many these are.
-    fn some_face(&self, buyers: Exact, customer: &Customer) -> String {
-        let buyers = self.speaker.counted(buyers);
-        let (price, volume) = self.apart(customer);
-        match Faced::of(customer) {
-            Faced::MoreForMore => say!(decide::some_pay_more, buyers = buyers, price = price, volume = volume),
-            Faced::LessForLess => say!(decide::some_pay_less, buyers = buyers, price = price, volume = volume),
-            Faced::Else => {
-                let (now, then) = (self.money(customer.now), self.money(customer.then));
-                say!(decide::some_pay_else, buyers = buyers, now = now, then = then)
-            }
-        }
-    }
-
-    /// How far price and volume are apart, without their signs.
-    fn apart(&self, customer: &Customer) -> (String, String) {
-        (self.without_sign(customer.more), self.speaker.volume(without_sign(customer.more_volume)))
+        without_sign(&difference).to_string()
     }
 
     /// At which answer of buyers to a price it stops paying, or begins to. What cannot pay with the buyers of today
     /// needs others, whom a lower price would have to draw.
     pub fn tipping(&self, tipping: &Tipping, verdict: &Verdict) -> String {
-        let lost = self.about(tipping.loses);
+        let (lost, draws) = (self.about(tipping.loses), self.about(tipping.draws));
         match (tipping.pays, verdict) {
             (Pays::IfMoreLeave, Verdict::CannotPay { at: Some(at), .. }) => {
-                say!(decide::tips_cannot, lost = lost, buyers = self.speaker.number(of_hundred(*at).ceiling()))
+                say!(decide::tips_cannot, draws = draws, buyers = self.speaker.number(of_hundred(*at).ceiling()))
             }
             (Pays::IfFewerLeave, _) => say!(decide::tips_if_fewer, lost = lost),
-            (Pays::IfMoreLeave, _) => say!(decide::tips_if_more, lost = lost),
+            (Pays::IfMoreLeave, _) => say!(decide::tips_if_more, draws = draws),
         }
     }
 
@@ -269,11 +252,12 @@ impl Decisions<'_> {
     }
 
     /// How far weeks swing, and whether a difference can be seen in one of them.
-    pub fn swing(&self, swing: &Swing, gain: Money) -> String {
+    pub fn swing(&self, swing: &Swing, now: Money, then: Money) -> String {
+        let gain = then.minus(now).unwrap_or_default();
         let weeks = self.speaker.counted(Exact::from(swing.weeks));
         let said = say!(decide::weeks_swing, weeks = weeks, swing = self.money(swing.deviation));
         let hidden = (gain.major().abs() < swing.deviation.major())
-            .then(|| say!(decide::hidden_in_swing, gain = self.without_sign(gain)));
+            .then(|| say!(decide::hidden_in_swing, gain = self.difference(now, then)));
         [said].into_iter().chain(hidden).collect::<Vec<_>>().join(" ")
     }
 
@@ -294,26 +278,10 @@ impl Decisions<'_> {
     }
 }
 
-/// How what buyers face is told.
-#[derive(Clone, Copy)]
-enum Faced {
-    /// They pay more for more.
-    MoreForMore,
-    /// They pay less for less.
-    LessForLess,
-    /// Another price, whatever the size.
-    Else,
-}
-
-impl Faced {
-    fn of(customer: &Customer) -> Faced {
-        let (larger, smaller) = (customer.more_volume > Volume::ZERO, customer.more_volume < Volume::ZERO);
-        match (customer.more.is_positive(), customer.more.is_negative()) {
-            (true, _) if larger => Faced::MoreForMore,
-            (_, true) if smaller => Faced::LessForLess,
-            _ => Faced::Else,
-        }
-    }
+/// Whether profits are shown in whole units of the currency: from a thousand on.
+fn in_whole(now: Money, then: Money) -> bool {
+    let thousand = Exact::new(1000, 0);
+    now.major().abs() >= thousand || then.major().abs() >= thousand
 }
 
 /// The one size that all buyers turn to. Returns `None` if they turn to several, or to none.
@@ -330,10 +298,6 @@ fn up_to_one(share: Share) -> Share {
 
 fn of_hundred(share: Share) -> Exact {
     share.fraction().times(HUNDRED).unwrap_or_default().rounded(6)
-}
-
-fn without_sign(volume: Volume) -> Volume {
-    Volume::from_millilitres(volume.millilitres().abs())
 }
 
 /// How many sizes: "Two sizes".

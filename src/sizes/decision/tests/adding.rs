@@ -41,6 +41,24 @@ fn a_size_nobody_bought_has_no_sales_until_they_are_typed() {
 }
 
 #[test]
+fn a_drink_of_which_none_is_expected_is_not_sold_in_it() {
+    // Juice 2 in the small bottle too: with none of it expected in the middle one, all is as if it were not asked.
+    let book = bar(&[(1, 1, Some("3.6"), Some("40")), (2, 1, Some("3.6"), Some("10"))]);
+    let (expected, none) = ((offer_id(1, 2), exact("20")), (offer_id(2, 2), exact("0")));
+    let answered = |weekly: Vec<_>| {
+        let told = Told { weekly, ..Told::default() };
+        let menu = menu(&book, &told);
+        let decision = menu.answer(&Question::Add { size: container_id(2), taken_from: None }).unwrap();
+        let cards = menu.keeping_then(&decision, Share::ZERO, exact("4")).unwrap().cards;
+        (decision.now, decision.rows.len(), decision.line, cards)
+    };
+    // 40 at 2.00; two cards and a third.
+    let (now, rows, _, cards) = answered(vec![expected, none]);
+    assert_eq!((now, rows, cards), (money("80"), 1, 3));
+    assert_eq!(answered(vec![expected, none]), answered(vec![expected]));
+}
+
+#[test]
 fn a_drink_that_is_in_no_other_size_takes_from_nothing() {
     let book = bar(&[(1, 1, Some("3.6"), Some("40"))]);
     let further = offer_id(2, 2);

@@ -47,6 +47,26 @@ fn the_first_to_come_is_sold_nowhere_and_is_no_double_of_a_size() {
 }
 
 #[test]
+fn the_first_to_come_is_packaged_like_what_is_sold() {
+    let mut book = bar(&three_sizes()[..2]);
+    let first = |book: &Book| menu(book, &Told::default()).first_to_come().unwrap();
+    // 250 mL is nearest to the 200 mL that most buy; 400 mL comes with the vessel of a size sold, as a bottle does with
+    // the cap of others.
+    for (id, size) in [(4, "250 mL"), (5, "400 mL")] {
+        book.apply(&Edit::Put(Record::Container(container(id, size)))).unwrap();
+    }
+    assert_eq!(first(&book), Some(container_id(4)));
+    let set = book.container(container_id(1)).unwrap().set.clone();
+    assert!(!set.is_empty());
+    book.apply(&Edit::Put(Record::Container(crate::book::Container { set, ..container(5, "400 mL") }))).unwrap();
+    assert_eq!(first(&book), Some(container_id(5)));
+    // Juice 2 in the small one only: the middle one, in which juice 1 is sold, is nearer than a strange container.
+    let mut book = bar(&[three_sizes()[0], three_sizes()[1], (2, 1, Some("3.6"), Some("5"))]);
+    book.apply(&Edit::Put(Record::Container(container(4, "250 mL")))).unwrap();
+    assert_eq!(first(&book), Some(container_id(2)));
+}
+
+#[test]
 fn weeks_hold_the_kinds_that_were_sold_in_them() {
     let mut book = bar(&three_sizes());
     assert_eq!(kinds_in_weeks(&book, today()), Ok(Vec::new()));

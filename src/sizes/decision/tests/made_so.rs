@@ -4,7 +4,7 @@ use super::*;
 use crate::book::{Offer, OnHand, Packaging, ScenarioId, Service};
 use crate::foundation::measure::Share;
 use crate::sizes::decision::{FirstOrder, LeftOver, Question};
-use crate::sizes::scenario::{Menu, WeeklyToday, scenario_ledger};
+use crate::sizes::scenario::{Menu, WeeklyToday, drafted};
 use crate::support::{amount, packaging_id};
 
 fn offers(book: &Book) -> Vec<(crate::book::OfferId, Option<crate::foundation::measure::Exact>)> {
@@ -47,8 +47,8 @@ fn the_stock_of_a_decision_is_that_of_the_scenario_kept_of_it() {
     let kept = menu.keeping_then(&decision, Share::WHOLE, exact("2")).unwrap();
     let scenario = menu.scenario(&decision, Share::WHOLE, ScenarioId::from_random(1), "No large").unwrap();
     let weekly = WeeklyToday::of(&book, &Ledger::of(&book), today()).unwrap();
-    let ledger = scenario_ledger(&book, &scenario);
-    let then = Menu::of(&book, &ledger, &scenario.offers_in(&book), &weekly, exact("2")).unwrap();
+    let draft = drafted(&book, &scenario).unwrap();
+    let then = Menu::of(&draft.book, &draft.ledger, &scenario.offers_in(&book), &weekly, exact("2")).unwrap();
     assert_eq!((then.cash, then.weeks), (kept.cash, kept.weeks));
     // 80 of each in two weeks: two packs each, 16.00.
     assert_eq!(kept.cash, money("16"));

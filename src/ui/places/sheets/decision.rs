@@ -6,17 +6,17 @@ use super::frame::{Frame, Leaf};
 use crate::app::route::{self, Place, Route};
 use crate::book::Key;
 use crate::drink::price::Hands;
-use crate::foundation::measure::{Exact, Share};
+use crate::foundation::measure::{Exact, Money, Overflow, Share};
 use crate::say;
 use crate::sizes::decision::{Decision, Row, Verdict};
 use crate::sizes::trial::{judge, trial_for};
 use crate::ui::live::live;
-use crate::ui::places::sizes::{Asking, decision_facts};
+use crate::ui::places::sizes::{Asking, MOST_WEEKS, decision_facts, decision_whose};
 use crate::ui::state::AppState;
 use crate::words;
 
 /// Drinks that are listed one by one.
-const LISTED: usize = 6;
+const LISTED: usize = 8;
 /// What is bought, left over or not counted, each listed up to so many: more would not fit on the page.
 const FEW: usize = 3;
 
@@ -48,12 +48,14 @@ pub fn DecisionSheet(
 }
 
 fn paper(asking: Asking, decision: &Decision) -> AnyView {
-    let (verdict, at_best) = asking.said(|words| (words.verdict(decision), words.at_best(decision)));
+    let guess = asking.guess.get();
+    let (verdict, lines) = asking
+        .said(|words| (words.verdict_by(decision, guess.as_ref()), words.under_verdict(decision, guess.as_ref())));
     view! {
         <p class="paper-verdict">
             <strong>{verdict}</strong>
         </p>
-        <p>{at_best}</p>
+        {lines.into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
         {table(figures(asking, decision))}
         {part(say!(sales::must_be_true), true_then(asking, decision))}
         <h2>{say!(decide::customers_see)}</h2>
@@ -118,6 +120,7 @@ fn facts(asking: Asking, decision: &Decision) -> AnyView {
         <table class="paper-table">
             <tbody>{rows}</tbody>
         </table>
+        {decision_whose(asking, decision).map(|said| view! { <p class="soft">{said}</p> })}
     }
     .into_any()
 }
@@ -127,10 +130,10 @@ fn figures(asking: Asking, decision: &Decision) -> Vec<(String, String)> {
     let state = asking.state;
     let share = asking.share();
     let buyers = words::of_100(share, &state.speaker.get());
-    let with = if asking.adds() {
-        say!(decide::profit_taken, buyers = buyers)
-    } else {
-        say!(decide::profit_with, buyers = buyers)
+    let with = match (asking.adds(), asking.switches()) {
+        (true, _) => say!(decide::profit_taken, buyers = buyers),
+        (_, true) => say!(decide::profit_per_100, buyers = buyers),
+        _ => say!(decide::profit_with, buyers = buyers),
     };
     match decision.line.at(share) {
         Ok(then) => {
@@ -170,14 +173,22 @@ fn by_drink(asking: Asking, decision: &Decision) -> AnyView {
         let to = row.then.map_or(say!(decide::they_leave).to_string(), |then| state.money(then.price));
         let now = row.now.map_or(say!(common::none).to_string(), |now| state.money(now.price));
         let buyers = state.number(words::people(row.weekly.count()));
+        let money = |money: Result<Money, Overflow>| money.map_or_else(words::overflow, |money| state.money(money));
+        let profit = if asking.adds() {
+            money(row.brings())
+        } else {
+            say!(decide::now_to_then, now = money(row.brought()), then = money(row.brings()))
+        };
         Some(view! {
             <tr class="paper-whole">
                 <th scope="row">{name}</th>
                 <td class="paper-figure">{buyers}</td>
                 <td class="paper-figure">{say!(decide::now_to_then, now = now, then = to)}</td>
+                <td class="paper-figure">{profit}</td>
             </tr>
         })
     };
+    let profit = if asking.adds() { say!(decide::profit_here) } else { say!(decide::profit_all_stay) };
     let more = decision.rows.len().saturating_sub(LISTED);
     let more = (more > 0).then(|| view! { <p class="soft">{say!(sales::drinks_not_listed, drinks = more)}</p> });
     view! {
@@ -187,6 +198,7 @@ fn by_drink(asking: Asking, decision: &Decision) -> AnyView {
                     <th scope="col">{say!(decide::by_drink)}</th>
                     <th class="paper-figure" scope="col">{say!(decide::buyers_now)}</th>
                     <th class="paper-figure" scope="col">{say!(common::price)}</th>
+                    <th class="paper-figure" scope="col">{profit}</th>
                 </tr>
             </thead>
             <tbody>{decision.rows.iter().take(LISTED).filter_map(row).collect_view()}</tbody>
@@ -226,10 +238,13 @@ fn trial(asking: Asking, decision: &Decision) -> Vec<String> {
     let name = asking.said(|words| words.heading(asking.of.goes, asking.of.comes, &asking.stays()));
     let running = asking.state.book.with(|book| {
         let trial = trial_for(book, asking.of.scope, &name)?;
-        Some((trial.start, judge(book, trial, asking.day)))
+        Some((trial.start, asking.state.ledger.with(|ledger| judge(book, ledger, trial, asking.day))))
     });
     match running {
         Some((start, Ok(judged))) => {
+            if start > asking.day {
+                return vec![say!(sales::trial_begins, day = words::day(start))];
+            }
             let since = say!(sales::trial_began, day = words::day(start));
             let verdict = words::verdict(judged.verdict).to_string();
             let speaker = asking.state.speaker.get();
@@ -245,15 +260,21 @@ fn trial(asking: Asking, decision: &Decision) -> Vec<String> {
         }
         Some((_, Err(error))) => vec![words::overflow(error)],
         // What cannot pay is not tried.
-        None if matches!(decision.verdict, Verdict::CannotPay { .. } | Verdict::CannotPayNew { .. }) => Vec::new(),
+        None if matches!(decision.verdict, Verdict::CannotPay { .. } | Verdict::CannotPayNew { .. })
+            && !asking.pays(decision) =>
+        {
+            Vec::new()
+        }
         None => {
             let gain = decision.gain(asking.share()).unwrap_or_default();
-            let weeks =
-                asking.menu(|menu| menu.swing()).ok().and_then(|swing| swing.weeks_to_tell(gain).ok().flatten());
-            let plan = weeks.map(|weeks| {
-                say!(sales::plan_of_weeks, weeks = asking.state.speaker.get().counted(Exact::from(weeks)))
-            });
-            vec![plan.unwrap_or_else(|| say!(sales::plan_unknown).to_string())]
+            let weeks = asking.menu(|menu| menu.swing()).ok().map(|swing| swing.weeks_to_tell(gain).ok().flatten());
+            let counted = |weeks: u32| asking.state.speaker.get().counted(Exact::from(weeks));
+            vec![match weeks {
+                Some(Some(weeks)) if weeks > MOST_WEEKS => say!(sales::trial_cannot_tell, weeks = counted(weeks)),
+                Some(Some(weeks)) => say!(sales::plan_of_weeks, weeks = counted(weeks)),
+                Some(None) => say!(sales::trial_never_tells).to_string(),
+                None => say!(sales::plan_unknown).to_string(),
+            }]
         }
     }
 }

@@ -5,9 +5,10 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::book::{Book, DrinkId, Edit, Key, OfferId, Sold};
+use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Date, Exact, read_number};
 use crate::say;
-use crate::ui::fields::{Commit, Entry, Hangs, Search};
+use crate::ui::fields::{Commit, Entry, Hangs, Search, asks};
 use crate::ui::live::{rows, text, when};
 use crate::ui::order;
 use crate::ui::state::AppState;
@@ -101,7 +102,7 @@ pub fn by_drink(units: Units) -> AnyView {
 fn field(key: Key, units: &Units) -> AnyView {
     let Key::Offer(offer) = key else { return ().into_any() };
     let state = AppState::here();
-    let Units { step, now, put, hangs, .. } = units.clone();
+    let Units { step, week, now, put, hangs } = units.clone();
     let value =
         text(move || state.book.with(|book| now(book, offer)).map(|units| state.number(units)).unwrap_or_default());
     let commit: Commit = Arc::new(move |text, session| {
@@ -115,5 +116,9 @@ fn field(key: Key, units: &Units) -> AnyView {
         state.apply_in(step, put(offer, units)?, Some(session))
     });
     let name = state.book.with_untracked(|book| book.name(Key::Container(offer.container)));
-    view! { <Entry label=name of=offer.drink.number() hangs value=value commit=commit /> }.into_any()
+    let asks = match week {
+        Some(monday) => asks(Kind::SoldInWeek, Key::Week(monday), Key::Offer(offer)),
+        None => asks(Kind::Sold, Key::Offer(offer), "weekly"),
+    };
+    view! { <Entry label=name asks of=offer.drink.number() hangs value=value commit=commit /> }.into_any()
 }

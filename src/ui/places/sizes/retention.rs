@@ -59,7 +59,7 @@ pub fn retention_chart(state: AppState, retention: &Retention) -> AnyView {
     let across = Axis {
         name: retention.across.to_string(),
         from_zero: false,
-        mark: Box::new(move |number| untrack(|| state.percentage(number.rounded(1)))),
+        mark: Box::new(move |number| untrack(|| state.number(number.rounded(1)))),
     };
     let up = Axis {
         name: say!(common::profit_per_week).to_string(),

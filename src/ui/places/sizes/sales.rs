@@ -80,7 +80,8 @@ fn Usual(hangs: Hangs) -> impl IntoView {
         };
         state.book.with(said)
     });
-    let answer = move || {
+    let none_sold = move || state.book.with(|book| book.sold_weekly().is_zero());
+    let figures = move || {
         view! {
             <dl class="figures">
                 <Figure name=say!(common::drinks_sold_per_week) value=units large=true />
@@ -93,6 +94,8 @@ fn Usual(hangs: Hangs) -> impl IntoView {
         }
         .into_any()
     };
+    let none_yet = || view! { <p class="hollow">{say!(sales::no_sales_yet)}</p> }.into_any();
+    let answer = move || view! { {when(none_sold, none_yet)} {when(move || !none_sold(), figures)} }.into_any();
     view! {
         <Section heading=say!(sales::typical_week) about=say!(sales::about_typical_week)>
             {hangs.answer(answer)}

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::over_time::{at, axis, profit};
+use super::tried_out::span;
 use crate::app::route::Route;
 use crate::book::TrialId;
 use crate::foundation::measure::{Date, Exact};
@@ -24,13 +25,21 @@ pub fn TrialShown(
     today: Date,
 ) -> impl IntoView {
     let state = AppState::here();
-    let found = Memo::new(move |_| state.book.with(|book| book.trial(id).map(|trial| judge(book, trial, today))));
+    let found = Memo::new(move |_| {
+        state
+            .book
+            .with(|book| state.ledger.with(|ledger| book.trial(id).map(|trial| judge(book, ledger, trial, today))))
+    });
     let judged = move || found.get().and_then(Result::ok);
     let overflow = move || found.get().and_then(Result::err).map(words::overflow);
     let said = move |say: fn(&Judged, &Speaker) -> String| {
         text(move || judged().map(|judged| say(&judged, &state.speaker.get())).unwrap_or_default())
     };
+    let planned = move || state.book.with(|book| book.trial(id).is_some_and(|trial| trial.start > today));
     let says = move || {
+        if planned() {
+            return (Says::Open, say!(sales::trial_planned).to_string());
+        }
         let found = judged().map(|judged| judged.verdict);
         let says = match found {
             Some(Verdict::Better) => Says::Yes,
@@ -39,7 +48,14 @@ pub fn TrialShown(
         };
         (says, found.map(|found| words::verdict(found).to_string()).unwrap_or_default())
     };
-    let means = said(|judged, _| words::verdict_means(judged));
+    let verdict_means = said(|judged, _| words::verdict_means(judged));
+    let means = text(move || {
+        if planned() {
+            let span = state.book.with(|book| book.trial(id).map(|trial| span(trial, today)).unwrap_or_default());
+            return [span.as_str(), say!(sales::trial_not_begun)].join(". ");
+        }
+        verdict_means.get()
+    });
     let left_out = said(|judged, _| words::trial_left_out(judged));
     let how = said(words::trial_how);
     let shown = move || {
@@ -70,7 +86,7 @@ pub fn TrialShown(
     };
     view! {
         {trouble(overflow)}
-        <section class="section">
+        <section class="section trial-answer">
             {verdict(says)}
             {when(compared, move || answer_figures(shown))}
             <p>{means}</p>
@@ -97,7 +113,7 @@ fn drawn(judged: &Judged, state: AppState) -> AnyView {
     let sides = [&judged.before.counted, &judged.after.counted];
     let Some(first) = sides.into_iter().flatten().next().map(|week| week.monday) else { return ().into_any() };
     let points = |weeks: &[WeekSum]| -> Vec<(Exact, Exact)> {
-        weeks.iter().map(|week| (at(first, week.monday), week.contribution.major())).collect()
+        weeks.iter().map(|week| (at(first, week.monday), week.profit.major())).collect()
     };
     let level = |weeks: &[WeekSum], height: Option<Exact>| -> Vec<(Exact, Exact)> {
         let ends = [weeks.first(), weeks.last()].into_iter().flatten();
@@ -133,7 +149,7 @@ fn table(judged: &Judged, state: AppState) -> AnyView {
                     </th>
                     <td>{side}</td>
                     <td>{state.number(week.units)}</td>
-                    <td>{state.money(week.contribution)}</td>
+                    <td>{state.money(week.profit)}</td>
                 </tr>
             }
         }

@@ -9,8 +9,9 @@ use crate::say;
 use crate::sizes::decision::{Decision, NoAnswer, Verdict};
 use crate::ui::address::go;
 use crate::ui::live::{live, press, text, trouble, when};
-use crate::ui::places::sizes::tried_out::{TryIt, tried_out};
+use crate::ui::places::sizes::tried_out::{Takes, TryIt, tried_out};
 use crate::ui::random::random;
+use crate::ui::section;
 
 /// Longest name of a trial or scenario, in characters.
 const NAME_LENGTH: usize = 80;
@@ -21,12 +22,19 @@ pub fn Acts(asking: Asking) -> impl IntoView {
     let swings = Memo::new(move |_| asking.menu(|menu| menu.swing()));
     // A trial looks for what the slider stands at; it is worked out anew only where that takes other weeks.
     let gain = move || asking.decided().and_then(|decision| decision.gain(asking.share()).ok()).unwrap_or_default();
-    let weeks = Memo::new(move |_| {
-        swings.with(|found| found.as_ref().ok().and_then(|swing| swing.weeks_to_tell(gain()).ok().flatten()))
+    let takes = Memo::new(move |_| {
+        swings.with(|found| match found.as_ref().map(|swing| swing.weeks_to_tell(gain())) {
+            Ok(Ok(Some(weeks))) => Takes::Weeks(weeks),
+            Ok(_) => Takes::TooLong,
+            Err(_) => Takes::Unknown,
+        })
     });
     let about = text(move || {
         swings.with(|found| match found {
-            Ok(swing) => asking.said(|words| words.swing(swing, gain())),
+            Ok(swing) => asking.decided().map_or(String::new(), |decision| {
+                let then = decision.line.at(asking.share()).unwrap_or(decision.now);
+                asking.said(|words| words.swing(swing, decision.now, then))
+            }),
             // The button of the trial says so itself.
             Err(_) => String::new(),
         })
@@ -34,8 +42,9 @@ pub fn Acts(asking: Asking) -> impl IntoView {
     let trial = tried_out(move || {
         let decision = asking.decided()?;
         // What cannot pay is not tried; a trial that there is stays to be seen.
-        let offered = !matches!(decision.verdict, Verdict::CannotPay { .. } | Verdict::CannotPayNew { .. });
-        Some(TryIt { scope: asking.of.scope, name: heading(asking), weeks: weeks.get(), offered })
+        let lost = matches!(decision.verdict, Verdict::CannotPay { .. } | Verdict::CannotPayNew { .. });
+        let offered = !lost || asking.pays(&decision);
+        Some(TryIt { scope: asking.of.scope, name: heading(asking), takes: takes.get(), offered })
     });
     // Weeks that are not written down are written down there.
     let can = move || asking.decided().is_some_and(|it| it.verdict.can_pay() || it.needs_new().is_some());
@@ -147,9 +156,11 @@ fn UseThis(asking: Asking, open: RwSignal<bool>, refused: RwSignal<Option<String
         refused.set(applied.err());
         open.set(false);
     };
+    let top = NodeRef::new();
+    section::show(top);
     view! {
         <div class="use-this">
-            <h3>{say!(decide::use_this_list)}</h3>
+            <h3 node_ref=top tabindex="-1">{say!(decide::use_this_list)}</h3>
             {lists}
             <p class="soft">{say!(decide::use_keeps)}</p>
             <p class="actions">

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::asking::Asking;
 use crate::foundation::measure::{Exact, Share};
 use crate::say;
-use crate::sizes::decision::{Decision, Verdict};
+use crate::sizes::decision::Decision;
 use crate::ui::fields::{Range, Slid};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Says, verdict};
@@ -19,12 +19,16 @@ pub fn Answer(asking: Asking) -> impl IntoView {
     let state = asking.state;
     let said = move || {
         asking.decided().map_or((Says::Open, String::new()), |decision| {
-            (says(&decision.verdict), asking.said(|words| words.verdict(&decision)))
+            let says = if asking.pays(&decision) { Says::Yes } else { Says::No };
+            (says, asking.said(|words| words.verdict_by(&decision, asking.guess.get().as_ref())))
         })
     };
-    let at_best = text(move || {
-        asking.decided().map(|decision| asking.said(|words| words.at_best(&decision))).unwrap_or_default()
-    });
+    let lines = move || {
+        let Some(decision) = asking.decided() else { return ().into_any() };
+        let guess = asking.guess.get();
+        let said = asking.said(|words| words.under_verdict(&decision, guess.as_ref()));
+        said.into_iter().map(|line| view! { <p>{line}</p> }).collect_view().into_any()
+    };
     // The line is all that the slider needs: nothing is priced anew.
     let line = Memo::new(move |_| asking.decided().map(|decision| (decision.line, decision.now)));
     let figures = Memo::new(move |_| {
@@ -41,14 +45,16 @@ pub fn Answer(asking: Asking) -> impl IntoView {
     let gain = move || line.get().map(|(line, now)| line.at(asking.share())?.minus(now));
     let better = move || gain().and_then(Result::ok).is_some_and(|gain| !gain.is_negative());
     let at = move || of_100(asking.share(), &state.speaker.get());
-    let with = text(move || {
-        if asking.adds() { say!(decide::profit_taken, buyers = at()) } else { say!(decide::profit_with, buyers = at()) }
+    let with = text(move || match (asking.adds(), asking.switches()) {
+        (true, _) => say!(decide::profit_taken, buyers = at()),
+        (_, true) => say!(decide::profit_per_100, buyers = at()),
+        _ => say!(decide::profit_with, buyers = at()),
     });
     view! {
         <section class="section">
-            {verdict(said)}
-            <p>{at_best}</p>
             {asking.hangs.answer(move || view! {
+                {verdict(said)}
+                {live(lines)}
                 <dl class="answer-figures" aria-live="polite">
                     <div>
                         <dt>{say!(decide::profit_week_now)}</dt>
@@ -126,11 +132,6 @@ fn marked(asking: Asking, decision: &Decision, at: Share, (least, most): (Exact,
         _ => "break-even",
     };
     Some(view! { <span class=class style=("--at", place.to_string())>{label}</span> }.into_any())
-}
-
-/// The shape of a verdict.
-pub fn says(verdict: &Verdict) -> Says {
-    if verdict.can_pay() { Says::Yes } else { Says::No }
 }
 
 /// What the slider is over.

@@ -6,10 +6,11 @@ use crate::app::route;
 use crate::book::{Book, ContainerId, DrinkId, OfferId};
 use crate::drink::price::Hands;
 use crate::foundation::measure::{Date, Exact, Money, Share};
-use crate::sizes::decision::{Decision, Keeping, MenuToday, NoAnswer, OneTime, Question, Told, Verdict};
+use crate::sizes::decision::{Decision, Guess, Keeping, MenuToday, NoAnswer, OneTime, Question, Told, Verdict};
 use crate::sizes::said::Said;
 use crate::ui::fields::Hangs;
 use crate::ui::kept;
+use crate::ui::places::sizes::reaction::Reaction;
 use crate::ui::places::sizes::remembered::{remember_said, said_for};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
@@ -39,6 +40,14 @@ pub struct Asking {
     pub hangs: Hangs,
     /// The answer.
     pub answer: Memo<Result<Decision, NoAnswer>>,
+    /// The last answer that there was: what is left over by it stands in its field while there is none.
+    last: Memo<Option<Decision>>,
+    /// The prices in the size that comes, with an answer or without.
+    prices: Memo<Vec<(OfferId, Money)>>,
+    /// How customers react to a price, as the owner says.
+    pub reaction: Reaction,
+    /// What that makes of it. It is `None` where he said nothing.
+    pub guess: Memo<Option<Guess>>,
     /// Today.
     pub day: Date,
 }
@@ -74,6 +83,25 @@ impl Asking {
             let question = question(&of).ok_or(NoAnswer::NoSales(Vec::new()))?;
             told.with(|told| with_menu(state, &of, told, day, |menu| menu.answer(&question)))
         });
+        let last = Memo::new(move |before: Option<&Option<Decision>>| {
+            answer.with(|answer| answer.as_ref().ok().cloned()).or_else(|| before.cloned().flatten())
+        });
+        let prices = Memo::new(move |_| {
+            let Some(size) = of.comes else { return Vec::new() };
+            let drinks: Vec<DrinkId> = state.book.with(|book| {
+                book.drinks().map(|drink| drink.id).filter(|drink| book.belongs(*drink, of.scope)).collect()
+            });
+            let priced = |menu: &MenuToday| {
+                let price = |drink| Some((at(drink, size), menu.price_then(at(drink, size))?));
+                Ok(drinks.into_iter().filter_map(price).collect())
+            };
+            told.with(|told| with_menu(state, &of, told, day, priced)).unwrap_or_default()
+        });
+        let reaction = Reaction::new(state);
+        let guess = Memo::new(move |_| {
+            let answered = reaction.answered()?;
+            answer.with(|answer| answer.as_ref().ok().and_then(|decision| decision.guess(&answered)))
+        });
         Asking {
             state,
             of,
@@ -84,6 +112,10 @@ impl Asking {
             done: RwSignal::new(false),
             hangs: Hangs::new(),
             answer,
+            last,
+            prices,
+            reaction,
+            guess,
             day,
         }
     }
@@ -96,6 +128,11 @@ impl Asking {
     /// The answer, where there is one.
     pub fn decided(self) -> Option<Decision> {
         self.answer.with(|answer| answer.as_ref().ok().cloned())
+    }
+
+    /// Whether it pays: by the owner's own answer where he gave one, else with the buyers of today.
+    pub fn pays(self, decision: &Decision) -> bool {
+        self.guess.get().map_or(decision.verdict.can_pay(), |guess| guess.pays())
     }
 
     /// Whether there is an answer.
@@ -149,7 +186,7 @@ impl Asking {
     /// # Errors
     /// A [`NoAnswer`] where the question has none.
     pub fn once(self) -> Result<(OneTime, Money), NoAnswer> {
-        let decision = self.answer.get()?;
+        let decision = self.last.get().map_or_else(|| self.answer.get(), Ok)?;
         let found = self.menu(|menu| Ok(menu.one_time(&decision)?))?;
         let proposed = match self.left_over.get() {
             None => found.proposed,
@@ -222,12 +259,11 @@ impl Asking {
     /// A price that the answer counts with, where it has one for the offer.
     pub fn price_of(self, offer: OfferId) -> Option<Money> {
         let typed = self.told.with(|told| told.price(offer));
-        typed.or_else(|| {
-            self.answer.with(|answer| {
-                let then = answer.as_ref().ok()?.rows.iter().filter_map(|row| row.then);
-                then.into_iter().find(|then| then.offer == offer).map(|then| then.price)
-            })
-        })
+        let counted = || {
+            let prices = self.prices.get();
+            prices.into_iter().find(|(of, _)| *of == offer).map(|(_, price)| price)
+        };
+        typed.or_else(counted)
     }
 }
 

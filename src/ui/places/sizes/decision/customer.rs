@@ -5,11 +5,11 @@ use leptos::prelude::*;
 use super::asking::Asking;
 use super::with_answer;
 use crate::book::{ContainerId, Key};
+use crate::foundation::measure::{Share, Volume};
 use crate::say;
-use crate::sizes::decision::{Customer, Decision, Position, Tipping, Verdict};
+use crate::sizes::decision::{Customer, Decision, Position, Tipping};
 use crate::sizes::market::Against;
 use crate::ui::parts::Section;
-use crate::ui::places::sizes::remembered::answered;
 
 /// What customers see.
 #[component]
@@ -21,25 +21,19 @@ pub fn Customers(asking: Asking) -> impl IntoView {
 fn shown(asking: Asking, decision: &Decision) -> AnyView {
     let seen =
         facts(asking, decision).into_iter().map(|(name, about, figure)| fact(name, about, figure)).collect_view();
-    let unlike = (!decision.customers_alike()).then(|| most(decision)).flatten().map(|offer| {
-        let drink = asking.state.book.with(|book| book.name(Key::Drink(offer.drink)));
-        view! { <p class="soft">{say!(decide::shown_for, drink = drink)}</p> }
-    });
-    let tips = decision.tipping().map(|tipping| tips(asking, &tipping, &decision.verdict));
-    let guess = answered(asking.state).and_then(|answered| decision.guess(&answered));
-    let guess = guess.map(|guess| view! { <p>{asking.said(|words| words.guess(&guess))}</p> });
+    let unlike = whose(asking, decision).map(|said| view! { <p class="soft">{said}</p> });
+    let tips = decision.tipping().map(|tipping| tips(asking, &tipping, decision));
     view! {
         <dl class="facts">{seen}</dl>
         {unlike}
         {tips}
-        {guess}
     }
     .into_any()
 }
 
 /// The facts that customers see: each with its name, a small line under it, and its figure.
 pub fn facts(asking: Asking, decision: &Decision) -> Vec<Fact> {
-    let seen = decision.customer().map(|customer| prices(asking, &customer));
+    let seen = decision.customer().map(|customer| prices(asking, decision, &customer));
     let then =
         decision.rows.iter().filter_map(|row| Some((row.weekly.count(), row.then?))).max_by_key(|(count, _)| *count);
     let nearby = then.and_then(|(_, then)| {
@@ -48,6 +42,13 @@ pub fn facts(asking: Asking, decision: &Decision) -> Vec<Fact> {
         nearby(asking, size, &position)
     });
     seen.into_iter().flatten().chain(nearby).collect()
+}
+
+/// Of which drink the facts are, where others differ.
+pub fn whose(asking: Asking, decision: &Decision) -> Option<String> {
+    let offer = most(decision).filter(|_| !decision.customers_alike())?;
+    let drink = asking.state.book.with(|book| book.name(Key::Drink(offer.drink)));
+    Some(say!(decide::shown_for, drink = drink))
 }
 
 /// The offer with the most buyers.
@@ -71,16 +72,19 @@ pub fn fact(name: String, about: String, figure: String) -> AnyView {
     .into_any()
 }
 
-fn prices(asking: Asking, customer: &Customer) -> [Fact; 2] {
+/// What most of its buyers face; beside it from what to what that goes, where others face something else.
+fn prices(asking: Asking, decision: &Decision, customer: &Customer) -> [Fact; 2] {
     let state = asking.state;
     let per = state.book.with(|book| book.settings().units.price_volume_name());
-    let change = |share| asking.said(|words| words.seen_change(share));
+    let change = |of: fn(&Customer) -> Share| {
+        asking.said(|words| words.faced_range(decision, of).unwrap_or_else(|| words.seen_change(of(customer))))
+    };
     let price = say!(decide::now_to_then, now = state.money(customer.now), then = state.money(customer.then));
     let (now, then) = (state.money(customer.per_volume_now), state.money(customer.per_volume_then));
     let per_volume = say!(decide::now_to_then, now = now, then = then);
     [
-        (say!(common::price).to_string(), change(customer.change), price),
-        (say!(decide::per_labeled, unit = per), change(customer.per_volume_change), per_volume),
+        (say!(common::price).to_string(), change(|customer| customer.change), price),
+        (say!(decide::per_labeled, unit = per), change(|customer| customer.per_volume_change), per_volume),
     ]
 }
 
@@ -102,7 +106,10 @@ fn nearby(asking: Asking, size: ContainerId, position: &Position) -> Option<Fact
     Some((name, say!(decide::from_local_prices, prices = seen), figure))
 }
 
-fn tips(asking: Asking, tipping: &Tipping, verdict: &Verdict) -> AnyView {
-    let said = asking.said(|words| words.tipping(tipping, verdict));
-    view! { <p>{said} " " <small class="soft">{say!(decide::studies_average)}</small></p> }.into_any()
+fn tips(asking: Asking, tipping: &Tipping, decision: &Decision) -> AnyView {
+    let said = asking.said(|words| words.tipping(tipping, &decision.verdict));
+    let mut faced = decision.rows.iter().filter_map(|row| row.customer);
+    let resized = faced.any(|customer| customer.more_volume != Volume::ZERO);
+    let size = resized.then(|| say!(decide::size_counts_too));
+    view! { <p>{said} " " <small class="soft">{size} " " {say!(decide::studies_average)}</small></p> }.into_any()
 }

@@ -46,12 +46,17 @@ fn table(asking: Asking, decision: &Decision) -> AnyView {
     let speaker = &state.speaker.get();
     let money = |money: Result<Money, Overflow>| money.map_or_else(overflow, |money| state.money(money));
     let row = |row: &Row| {
-        let offer = row.now.or(row.then)?.offer;
+        let offer = if asking.adds() { row.then?.offer } else { row.now.or(row.then)?.offer };
         let name = state.book.with(|book| book.name(Key::Offer(offer)));
-        let to = row.then.map_or(say!(decide::they_leave).to_string(), |then| {
-            state.book.with(|book| book.name(Key::Container(then.offer.container)))
+        let other = if asking.adds() { row.now } else { row.then };
+        let nowhere = if asking.adds() { say!(common::none) } else { say!(decide::they_leave) };
+        let to = other.map_or(nowhere.to_string(), |other| {
+            state.book.with(|book| book.name(Key::Container(other.offer.container)))
         });
-        let even = |at| speaker.number(even_whole(at, &decision.question));
+        let even = |at| match even_whole(at, &decision.question) {
+            all if asking.adds() && all >= Exact::new(100, 0) => say!(decide::even_always).to_string(),
+            whole => speaker.number(whole),
+        };
         let even = row.break_even.map_or(say!(common::none).to_string(), even);
         Some(view! {
             <tr>
@@ -67,18 +72,29 @@ fn table(asking: Asking, decision: &Decision) -> AnyView {
         })
     };
     let rows = decision.rows.iter().filter_map(row).collect_view().into_any();
-    let heads = [
-        say!(decide::buyers_now),
-        say!(decide::turns_to),
-        say!(decide::profit_now),
-        say!(decide::profit_then),
-        say!(decide::breaks_even),
-    ];
+    let heads = if asking.adds() {
+        [
+            say!(decide::buyers_expected),
+            say!(decide::comes_from),
+            say!(decide::profit_there),
+            say!(decide::profit_here),
+            say!(decide::breaks_even),
+        ]
+    } else {
+        [
+            say!(decide::buyers_now),
+            say!(decide::turns_to),
+            say!(decide::profit_now),
+            say!(decide::profit_then),
+            say!(decide::breaks_even),
+        ]
+    };
+    let whose = asking.adds().then(|| say!(decide::now_of_sizes));
     let basis = asking.said(|words| words.sales_basis(decision));
     let left_out = decision.unknown.iter().map(|(offer, why)| asking.said(|words| words.not_counted(*offer, *why)));
     view! {
         {wide_table(say!(decide::by_drink), "table", &heads, rows)}
-        <p class="soft">{say!(decide::rows_rounded)} " " {basis}</p>
+        <p class="soft">{whose} " " {say!(decide::rows_rounded)} " " {basis}</p>
         {left_out.map(|line| view! { <p class="trouble">{line}</p> }).collect_view()}
     }
     .into_any()

@@ -8,15 +8,17 @@ use super::asking::{Asking, at};
 use crate::app::route::{self, Route, scope_from_text, scope_text};
 use crate::book::{ContainerId, Key, OfferId};
 use crate::drink::price::Hands;
+use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Exact, Money};
 use crate::say;
 use crate::sizes::decision::NoAnswer;
 use crate::sizes::side_by_side::sold_in;
 use crate::ui::address::go;
-use crate::ui::fields::{Choice, Choose, Commit, Entry, Tick, tried_number};
+use crate::ui::fields::{Choice, Choose, Commit, Entry, Tick, asks, tried_number};
 use crate::ui::live::{flag, live, rows, text};
 use crate::ui::parts::Fold;
 use crate::ui::places::sizes::asked;
+use crate::ui::places::sizes::reaction::ReactionField;
 use crate::words::{self, Example};
 
 /// What stands for no size, or for nowhere, in a list of sizes.
@@ -42,6 +44,7 @@ pub fn Inputs(asking: Asking, open: bool) -> impl IntoView {
             <Needed asking />
             <Prices asking />
             <Costs asking />
+            {(!asking.adds()).then(|| view! { <ReactionField reaction=asking.reaction hangs=asking.hangs /> })}
         </Fold>
     }
 }
@@ -84,7 +87,7 @@ fn Sizes(asking: Asking) -> impl IntoView {
         choose(|of, value| Some(route::Decision { comes: ContainerId::from_text(value), stays: None, ..of }));
     view! {
         <Choice label=say!(decide::which_drinks) options=scopes value=Signal::stored(scope_text(of.scope)) choose=to_scope />
-        <div class="fields">
+        <div class="fields sizes-asked">
             <Choice label=say!(decide::goes) options=goes value=value(of.goes) choose=to_goes />
             <Choice label=say!(decide::comes) options=comes value=value(of.comes) choose=to_comes />
         </div>
@@ -152,7 +155,8 @@ pub fn price(asking: Asking, offer: OfferId) -> AnyView {
         }),
     );
     let label = say!(decide::new_price_for, drink = drink);
-    view! { <Entry label hangs=asking.hangs example=say!(common::none_yet) value commit /> }.into_any()
+    let asks = asks(Kind::Price, Key::Offer(offer), "decided/price").while_tried();
+    view! { <Entry label asks hangs=asking.hangs example=say!(common::none_yet) value commit /> }.into_any()
 }
 
 /// How many of an offer are sold in a week.

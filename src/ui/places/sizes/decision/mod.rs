@@ -10,7 +10,7 @@ mod inputs;
 mod keeping;
 
 pub use asking::Asking;
-pub use customer::{fact, facts};
+pub use customer::{fact, facts, whose};
 
 use leptos::prelude::*;
 
@@ -77,6 +77,10 @@ pub fn DecisionPage(
                 {none.then(choose)}
                 {when(move || asking.is_answered(), move || view! { <Answer asking /> }.into_any())}
                 {trouble(missing)}
+                {when(
+                    move || !asking.is_answered() && asking.hangs.is_unread(),
+                    move || asking.hangs.answer(|| ().into_any()),
+                )}
                 <p class="hollow" role="status">{changed}</p>
             </div>
             <div class="pane-asked">

@@ -10,15 +10,13 @@ use crate::sizes::said::Said;
 use crate::ui::fields::Hangs;
 use crate::ui::kept;
 use crate::ui::live::text;
-use crate::ui::places::sizes::remembered::{of_ten, remember_of_ten};
+use crate::ui::places::sizes::reaction::Reaction;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words::{self, Decisions, Example};
 
 /// Most weeks of opening stock: ten years of it.
 const MOST_WEEKS: Exact = Exact::new(520, 0);
-/// All of ten buyers.
-const TEN: Exact = Exact::new(10, 0);
 /// Weeks that opening stock lasts until a person types other ones.
 const USUAL_COVER: &str = "4";
 
@@ -33,12 +31,12 @@ pub struct Asked {
     pub cover: RwSignal<String>,
     /// What one more size costs to keep in a week.
     pub keeping: RwSignal<String>,
-    /// Of ten buyers, how many stay when a price rises by 10 %, as the owner says.
-    pub of_ten: RwSignal<String>,
+    /// How customers react to a price, as the owner says.
+    pub reaction: Reaction,
     /// Whether labor is left out.
     pub without_labor: RwSignal<bool>,
-    /// Whether plans stand by the profit that the owner's answer gives them.
-    pub by_profit: RwSignal<bool>,
+    /// Whether plans stand by evidence also where the owner's answer gives each a profit.
+    pub by_evidence: RwSignal<bool>,
     /// The fields that the plans hang on.
     pub hangs: Hangs,
     /// A size that is not sold yet and that plans count with.
@@ -53,9 +51,8 @@ pub struct Asked {
 impl Asked {
     /// A part of the menu, with what was typed on this visit.
     pub fn new(state: AppState, scope: Scope) -> Asked {
-        let said = of_ten(state).map(|number| state.number(number)).unwrap_or_default();
         let (cover, keeping) = (kept::text("cover", USUAL_COVER), kept::text("keeping", ""));
-        let (of_ten, without_labor) = (kept::text("of-ten", &said), kept::flag("without-labor", false));
+        let (reaction, without_labor) = (Reaction::new(state), kept::flag("without-labor", false));
         let comes = kept::chosen(
             "comes",
             None,
@@ -74,16 +71,15 @@ impl Asked {
             Told { keeping: Money::from_major(keeping), hands, weekly: expected.get(), ..Told::default() }
         });
         let plans = Memo::new(move |_| told.with(|told| with_menu(state, scope, told, |menu| menu.plans())));
-        Effect::new(move |_| remember_of_ten(state, read(state, of_ten, Example::Weeks, Some(TEN)).ok().flatten()));
-        let by_profit = kept::flag("by-profit", false);
+        let by_evidence = kept::flag("by-evidence", false);
         Asked {
             state,
             scope,
             cover,
             keeping,
-            of_ten,
+            reaction,
             without_labor,
-            by_profit,
+            by_evidence,
             hangs: Hangs::new(),
             comes,
             expected,
@@ -103,7 +99,7 @@ impl Asked {
         let mut all: Vec<(Plan, Option<Guess>)> = some.map(|(plan, guess, _)| (plan.clone(), guess)).collect();
         // Those of as many sizes tried stay in the order of evidence, also among those that cannot pay.
         all.sort_by_key(|(plan, _)| std::cmp::Reverse(plan.evidence));
-        if self.by_profit.get() && answered.is_some() {
+        if self.by_profit() {
             all.sort_by_key(|(_, guess)| std::cmp::Reverse(guess.map(|guess| guess.profit)));
         }
         all
@@ -111,7 +107,12 @@ impl Asked {
 
     /// The owner's own answer.
     pub fn answered(self) -> Option<Answered> {
-        read(self.state, self.of_ten, Example::Weeks, Some(TEN)).ok().flatten().and_then(Answered::of_ten)
+        self.reaction.answered()
+    }
+
+    /// Whether plans stand by the profit that the owner's answer gives them.
+    pub fn by_profit(self) -> bool {
+        self.answered().is_some() && !self.by_evidence.get()
     }
 
     /// Weeks of opening stock.
@@ -144,15 +145,6 @@ impl Asked {
     /// What is wrong with the cost of a size.
     pub fn keeping_error(self) -> Signal<String> {
         text(move || read(self.state, self.keeping, Example::OneTimeCost, None).err().unwrap_or_default())
-    }
-
-    /// What is wrong with the owner's answer.
-    pub fn of_ten_error(self) -> Signal<String> {
-        text(move || match read(self.state, self.of_ten, Example::Weeks, Some(TEN)) {
-            Ok(Some(number)) if number.is_zero() => say!(decide::of_ten_above_zero).to_string(),
-            Ok(_) => String::new(),
-            Err(sentence) => sentence,
-        })
     }
 }
 

@@ -15,8 +15,9 @@ use crate::sizes::decision::{Guess, MOST_SIZES, Plan, Plans};
 use crate::ui::address::go;
 use crate::ui::fields::{Ask, Choice, Choose, Tick};
 use crate::ui::live::{flag, live, press, text, trouble, when};
-use crate::ui::parts::{Back, Fold, Says, Section, is_wide, verdict};
+use crate::ui::parts::{Back, Fold, Says, is_wide, verdict};
 use crate::ui::places::sizes::asked as parts_of_the_menu;
+use crate::ui::places::sizes::reaction::ReactionField;
 use crate::ui::state::AppState;
 use asked::Asked;
 use comes::Comes;
@@ -72,8 +73,7 @@ fn Asking(asked: Asked) -> impl IntoView {
     view! {
         <Fold name=say!(decide::what_to_ask) figure=Signal::stored(String::new()) open=Signal::stored(is_wide())>
             <Choice label=say!(decide::which_drinks) options=scopes value=Signal::stored(scope_text(asked.scope)) choose />
-            <Ask label=say!(decide::of_ten_stay) text=asked.of_ten error=asked.of_ten_error() hangs=asked.hangs />
-            <p class="soft">{say!(decide::of_ten_stay_about)}</p>
+            <ReactionField reaction=asked.reaction hangs=asked.hangs />
             {when(
                 move || asked.answered().is_some(),
                 || view! { <p class="soft">{say!(decide::of_ten_moves_down)}</p> }.into_any(),
@@ -117,11 +117,7 @@ fn Answer(asked: Asked) -> impl IntoView {
             let mut all = asked.in_order(plans, |_, pays| pays);
             all.extend(asked.in_order(plans, |_, pays| !pays));
             let of = |count: usize| all.iter().find(|(plan, _)| plan.sizes.len() == count);
-            let line = |(plan, guess): &(Plan, Option<Guess>)| {
-                let guess = guess.as_ref().map(|guess| asked.said(|words| words.guess(guess)));
-                let said = [asked.said(|words| words.of_count(plan))].into_iter().chain(guess);
-                said.collect::<Vec<_>>().join(" ")
-            };
+            let line = |(plan, guess): &(Plan, Option<Guess>)| asked.said(|words| words.of_count(plan, guess.as_ref()));
             let lines = (1..=MOST_SIZES).filter_map(of).map(line);
             view! { <ul class="steps">{lines.map(|line| view! { <li>{line}</li> }).collect_view()}</ul> }.into_any()
         })
@@ -141,10 +137,10 @@ fn Answer(asked: Asked) -> impl IntoView {
 fn Listed(asked: Asked) -> impl IntoView {
     let answered = move || asked.answered().is_some();
     let ordered = move |by_profit: bool| {
-        let pressed = text(move || (asked.by_profit.get() == by_profit).to_string());
+        let pressed = text(move || (asked.by_profit() == by_profit).to_string());
         let name = if by_profit { say!(decide::by_profit) } else { say!(decide::by_evidence) };
         view! {
-            <button class="chip" aria-pressed=pressed on:click=press(move || asked.by_profit.set(by_profit))>
+            <button class="chip" aria-pressed=pressed on:click=press(move || asked.by_evidence.set(!by_profit))>
                 {name}
             </button>
         }
@@ -155,7 +151,6 @@ fn Listed(asked: Asked) -> impl IntoView {
                 {ordered(false)}
                 {ordered(true)}
             </div>
-            <p class="soft">{say!(decide::by_profit_about)}</p>
         }
         .into_any()
     };
@@ -178,11 +173,21 @@ fn Listed(asked: Asked) -> impl IntoView {
         text(move || say!(decide::plans_counted, plans = plans.with(Vec::len).saturating_sub(from)))
     };
     let more = move || tried.with(|plans| plans.len() > OPEN);
+    let heading = text(move || {
+        let by_profit = asked.by_profit();
+        if by_profit { say!(decide::plans_by_guess) } else { say!(decide::plans_tried) }.to_string()
+    });
+    let about = text(move || {
+        let by_profit = asked.by_profit();
+        if by_profit { say!(decide::by_profit_about) } else { say!(decide::plans_tried_about) }.to_string()
+    });
     view! {
-        <Section heading=say!(decide::plans_tried) about=say!(decide::plans_tried_about)>
+        <section class="section">
+            <h2>{heading}</h2>
+            <p class="about">{about}</p>
             {when(answered, order)}
             {rows(tried, 0, OPEN)}
-        </Section>
+        </section>
         <div class="folds">
             {when(
                 more,

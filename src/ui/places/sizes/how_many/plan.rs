@@ -24,7 +24,9 @@ const SHOWN_AT: [Exact; 3] = [Exact::new(1, 0), Exact::new(75, 2), Exact::new(5,
 /// A plan in the list, with what the owner's own answer says of it.
 pub fn row(asked: Asked, plan: Plan, guess: Option<Guess>) -> AnyView {
     let (name, about) = asked.said(|words| (words.plan_name(&plan.sizes), words.plan_about(&plan)));
-    let pays = asked.said(|words| words.plan_needs(&plan));
+    // Where the owner's answer has it pay, what it would need of today's buyers says no more.
+    let turned = guess.is_some_and(|guess| guess.pays() && !plan.verdict.can_pay());
+    let pays = if turned { String::new() } else { asked.said(|words| words.plan_needs(&plan)) };
     let about = [about].into_iter().chain(guess.map(|guess| asked.said(|words| words.guess(&guess))));
     let about = about.collect::<Vec<_>>().join(" ");
     let profit = guess.map(|guess| say!(decide::about_profit, profit = asked.state.money(guess.profit)));

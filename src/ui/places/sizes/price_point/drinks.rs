@@ -21,7 +21,7 @@ pub fn Drinks(answer: RwSignal<Option<Answer>>) -> impl IntoView {
     let state = AppState::here();
     let list = live(move || {
         answer.with(|answer| {
-            let Some(Answer { menu, below }) = answer else { return ().into_any() };
+            let Some(Answer { menu, below, .. }) = answer else { return ().into_any() };
             let rows = below.rows.iter().map(|row| drink(state, *menu, row)).collect_view();
             let never = below.never.iter().map(|offer| {
                 let name = state.book.with(|book| book.name(Key::Offer(*offer)));

@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use super::asked;
 use super::remembered::{point, remember_point};
 use crate::app::route::{Route, scope_from_text, scope_text};
-use crate::book::{Book, ContainerId, DrinkId, Key, Scope, TaxPlace};
+use crate::book::{Book, ContainerId, DrinkId, Key, Offer, OfferId, Scope, TaxPlace};
 use crate::foundation::measure::Money;
 use crate::say;
 use crate::sizes::decision::{BelowPrice, below_price};
@@ -22,7 +22,7 @@ use crate::ui::kept;
 use crate::ui::live::{live, press, text, when};
 use crate::ui::parts::{Back, Fold, Says, Section, answer_figures, is_wide, verdict};
 use crate::ui::state::AppState;
-use crate::words;
+use crate::words::{self, price_points};
 use drinks::Drinks;
 
 /// How long after a change all sizes are worked out anew.
@@ -66,7 +66,13 @@ impl Asking {
         let offers = sizes_of(book, self.scope, &self.chosen(book));
         // With the tax in the price, less of the same price is left.
         let below = state.ledger.with(|ledger| below_price(book, ledger, &offers, menu)).unwrap_or_default();
-        Some(Answer { menu, below })
+        let without = |offer: &&Offer| offer.price.is_none() && book.belongs(offer.drink, self.scope);
+        let mut uncounted: Vec<OfferId> = book.offers().filter(without).map(Offer::id).collect();
+        if !self.containers.with(String::is_empty) {
+            let chosen = self.chosen(book);
+            uncounted.retain(|offer| chosen.contains(&offer.container) && !offers.contains(offer));
+        }
+        Some(Answer { menu, below, uncounted })
     }
 }
 
@@ -75,6 +81,8 @@ impl Asking {
 struct Answer {
     menu: Money,
     below: BelowPrice,
+    /// What has no price yet and is not looked at.
+    uncounted: Vec<OfferId>,
 }
 
 /// Whether drinks can be sold under a price.
@@ -85,7 +93,7 @@ pub fn PricePoint(
 ) -> impl IntoView {
     let state = AppState::here();
     let first = point(state).map(|point| state.plain_money(point)).unwrap_or_default();
-    let asking = Asking { scope, point: kept::text("price", &first), containers: kept::text("sizes", "") };
+    let asking = Asking { scope, point: RwSignal::new(first), containers: kept::text("sizes", "") };
     let any = move || state.book.with(|book| book.offers().any(|offer| book.belongs(offer.drink, scope)));
     let teach = || {
         view! {
@@ -122,11 +130,22 @@ fn Page(asking: Asking) -> impl IntoView {
     // Working out a whole menu is too much for each key that is pressed.
     let mut after_typing = debounce(PAUSE, move |()| work_out());
     let many = text(move || words::count(state.book.with(|book| asking.chosen(book).len())));
+    let taxed = text(move || {
+        let place = state.book.with(|book| book.settings().tax.place);
+        match place {
+            TaxPlace::InThePrice => say!(decide::limit_with_tax),
+            TaxPlace::AddedAtTheTill => say!(decide::limit_before_tax),
+        }
+        .to_string()
+    });
     let hangs = Hangs::new();
     Effect::new(move |_| {
         state.book.track();
         asking.containers.track();
-        remember_point(state, asked_price(state, asking.point).and_then(Result::ok));
+        // What does not read changes nothing.
+        if let Ok(point) = asked_price(state, asking.point).transpose() {
+            remember_point(state, point);
+        }
         after_typing(());
     });
     view! {
@@ -142,6 +161,7 @@ fn Page(asking: Asking) -> impl IntoView {
                         />
                         <Ask label=say!(decide::sell_for_no_more_than) text=asking.point error=error hangs />
                     </div>
+                    <p class="soft">{taxed}</p>
                 </section>
                 <Fold name=say!(decide::sizes_shown) figure=many open=Signal::stored(is_wide())>{chips(state, asking)}</Fold>
             </div>
@@ -155,27 +175,28 @@ fn shown(state: AppState, answer: RwSignal<Option<Answer>>) -> AnyView {
     let said = move || {
         answer.with(|answer| match answer {
             None => (Says::Open, say!(decide::type_a_price).to_string()),
-            Some(Answer { menu, below }) => {
+            Some(Answer { menu, below, .. }) => {
                 let (can, cannot) = (below.can(), below.cannot());
                 let (all, price) = (can.saturating_add(cannot), state.money(*menu));
                 match (cannot, all) {
                     (_, 0) => (Says::Open, say!(decide::choose_a_size).to_string()),
                     (0, _) => (Says::Yes, say!(decide::all_sizes_fit, price = price, sizes = all)),
+                    _ if can == 0 => (Says::No, say!(decide::no_size_fits, price = price, sizes = words::count(all))),
                     _ => {
                         let all = words::count(all);
-                        (Says::No, say!(decide::sizes_do_not_fit, price = price, over = cannot, sizes = all))
+                        (Says::Open, say!(decide::some_sizes_fit, price = price, fit = can, sizes = all))
                     }
                 }
             }
         })
     };
     let some = move || answer.with(|answer| answer.as_ref().is_some_and(|answer| !answer.below.rows.is_empty()));
-    let tightest = text(move || {
-        answer.with(|answer| {
-            let row = answer.as_ref().and_then(|answer| answer.below.tightest());
-            row.map(|row| state.book.with(|book| words::price_points::tightest(row, book, &state.speaker.get())))
-                .unwrap_or_default()
-        })
+    let lines = live(move || {
+        let said = answer.with(|answer| {
+            let Some(Answer { below, uncounted, .. }) = answer else { return Vec::new() };
+            state.book.with(|book| price_points::said(below, uncounted, book, &state.speaker.get()))
+        });
+        said.into_iter().map(|line| view! { <p>{line}</p> }).collect_view().into_any()
     });
     let taxed = move || {
         let found = answer.with(|answer| Some((answer.as_ref()?.menu, answer.as_ref()?.below.tightest()?.offer.drink)));
@@ -187,7 +208,7 @@ fn shown(state: AppState, answer: RwSignal<Option<Answer>>) -> AnyView {
     view! {
         <section class="section">
             {verdict(said)}
-            <p>{tightest}</p>
+            {lines}
             {when(some, move || answer_figures(taxed))}
         </section>
         {when(some, move || view! { <Section heading=say!(decide::by_size)>{drinks()}</Section> }.into_any())}

@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::Trying;
 use crate::app::route::Route;
-use crate::book::Book;
+use crate::book::{Book, DrinkId};
 use crate::foundation::measure::{Exact, Money};
 use crate::say;
-use crate::sizes::side_by_side::Week;
+use crate::sizes::side_by_side::{Change, Week};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Says, answer_figures, verdict};
 use crate::ui::places::sizes::trying::Columns;
@@ -45,10 +45,14 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         Some((now, then)) => {
             let same = say!(sales::same_sales, drinks = state.speaker.get().counted(words::people(now.units)));
             let (all, compared) = (trying.drinks_in_week(), trying.columns.with(Columns::drinks));
-            let covers = (compared > 0 && compared != all)
-                .then(|| say!(sales::week_covers, drinks = words::count(all), compared = compared));
             let even = then.and_then(|then| even(now, then)).map(|buyers| even_said(state, buyers));
-            view! { <p class="soft">{same} " " {covers} " " {even}</p> }.into_any()
+            let priced = then.and_then(|_| priced(trying)).filter(|priced| *priced < all);
+            let priced = priced.map(|priced| say!(sales::new_prices_count, drinks = priced, all = words::count(all)));
+            let covers = (priced.is_none() && compared > 0 && compared != all)
+                .then(|| say!(sales::week_covers, drinks = words::count(all), compared = compared));
+            let menu = on_menu(state, trying);
+            let some = (all < menu).then(|| say!(sales::week_of_drinks, counted = all, all = words::count(menu)));
+            view! { <p class="soft">{some} " " {priced} " " {same} " " {covers} " " {even}</p> }.into_any()
         }
     });
     let unread = text(move || trying.hangs.sentence());
@@ -64,6 +68,30 @@ pub fn Earned(trying: Trying) -> impl IntoView {
     }
 }
 
+/// How many drinks of the part of the menu are sold at a price.
+fn on_menu(state: AppState, trying: Trying) -> usize {
+    state.book.with(|book| {
+        let sold = book.offers().filter(|offer| offer.price.is_some() && book.belongs(offer.drink, trying.scope));
+        let mut drinks: Vec<DrinkId> = sold.map(|offer| offer.drink).collect();
+        drinks.sort_unstable();
+        drinks.dedup();
+        drinks.len()
+    })
+}
+
+/// How many drinks get a new price. Returns `None` if none does.
+fn priced(trying: Trying) -> Option<usize> {
+    let uses = trying.uses();
+    let changed = uses.changes.iter().filter_map(|change| match change {
+        Change::Price { offer, .. } => Some(offer.drink),
+        _ => None,
+    });
+    let mut drinks: Vec<DrinkId> = changed.collect();
+    drinks.sort_unstable();
+    drinks.dedup();
+    Some(drinks.len()).filter(|drinks| *drinks > 0)
+}
+
 /// What a week brings now and then, and the difference.
 fn said_of(state: AppState, now: Week, then: Week) -> [String; 3] {
     let words = |book: &Book| Decisions { book, speaker: &state.speaker.get() }.now_and_then(now.profit, then.profit);
@@ -72,7 +100,8 @@ fn said_of(state: AppState, now: Week, then: Week) -> [String; 3] {
 
 /// What a week brings more, below zero less, and how much that is without its sign.
 pub fn difference(state: AppState, now: Week, then: Week) -> (Money, String) {
-    let more = then.profit.minus(now.profit).unwrap_or_default();
+    let more = |book: &Book| Decisions { book, speaker: &state.speaker.get() }.gain_shown(now.profit, then.profit);
+    let more = state.book.with(more);
     let [_, _, difference] = said_of(state, now, then);
     (more, without_sign(&difference).to_string())
 }

@@ -22,7 +22,6 @@ use crate::words;
 
 use beside::Beside;
 use earned::Earned;
-pub use earned::difference;
 
 /// The sizes of a part of the menu side by side.
 #[component]
