@@ -215,10 +215,13 @@ pub fn allergens(allergens: &Allergens, book: &Book) -> String {
     if !allergens.parts_name_more.is_empty() {
         sentences.push(say!(labels::allergen_not_marked_sentence, names = names(&allergens.parts_name_more)));
     }
+    let (named, besides) = (listed(true), listed(false));
+    if !named.is_empty() {
+        sentences.push(say!(labels::contains, allergens = named));
+    }
     // What the law does not name stands after what it names; it is in the drink all the same.
-    let held = [listed(true), listed(false)].into_iter().filter(|names| !names.is_empty()).collect::<Vec<_>>();
-    if !held.is_empty() {
-        sentences.push(say!(labels::contains, allergens = held.join("; ")));
+    if !besides.is_empty() {
+        sentences.push(say!(labels::contains_unlisted, allergens = besides));
     }
     // Whoever must not have peanuts asks also where milk is named.
     sentences.extend(Some(used_around(&allergens.used_around)).filter(|around| !around.is_empty()));

@@ -1,14 +1,16 @@
 //! What is said of batches and of what is here.
 
 use super::allergens::allergens;
+use super::counter::counter_caution;
 use super::dates::day;
 use super::labels::keeping;
 use super::offer_errors::{offer_error, yield_error};
 use super::{Speaker, overflow, unit};
 use crate::book::{Batch, Book, Drink, DrinkId, Goods, Key, Make, OfferId};
 use crate::counter::batch::{Station, made, planned};
-use crate::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
-use crate::drink::label::allergens_of;
+use crate::counter::on_hand::{BestUse, Makes, NotMade, Reach, Reached, Scarce, Stopped, Used};
+use crate::drink::fill::fill;
+use crate::drink::label::{Caution, allergens_of};
 use crate::drink::make::Unmade;
 use crate::drink::yields::YieldError;
 use crate::foundation::measure::{Amount, Date, Exact, Overflow, Unit};
@@ -108,6 +110,39 @@ impl Batches<'_> {
     pub fn allergens(&self, batch: &Batch) -> Vec<(String, String)> {
         let held = |drink: &Drink| (drink.name.clone(), allergens(&allergens_of(self.book, drink), self.book));
         self.drinks(batch).into_iter().map(held).collect()
+    }
+
+    /// What to be careful of with the drinks of a batch: each sentence with those of which it holds. What holds of a
+    /// size only is said with its name.
+    pub fn cautions(&self, batch: &Batch) -> Vec<(String, String)> {
+        let mut found: Vec<(String, Vec<String>)> = Vec::new();
+        for offer in batch.planned().map(Make::offer) {
+            let Some(drink) = self.book.drink(offer.drink) else { continue };
+            let fill = self.book.container(offer.container).and_then(|container| fill(container).ok());
+            for caution in Caution::of(self.book, drink, self.book.offer(offer), fill.as_ref()) {
+                let Some(said) = counter_caution(&caution, self.book) else { continue };
+                let name = match caution {
+                    // It stands with the allergens.
+                    Caution::AllergensAsInTheBook => continue,
+                    Caution::FillShortOfDeclared(_) => self.book.name(Key::Offer(offer)),
+                    _ => drink.name.clone(),
+                };
+                let place = found.iter().position(|(sentence, _)| *sentence == said).unwrap_or(found.len());
+                if place == found.len() {
+                    found.push((said, Vec::new()));
+                }
+                if let Some((_, names)) = found.get_mut(place).filter(|(_, names)| !names.contains(&name)) {
+                    names.push(name);
+                }
+            }
+        }
+        found.into_iter().map(|(sentence, names)| (sentence, names.join(", "))).collect()
+    }
+
+    /// What is short on the shelf for a batch, by how much: names and sentences.
+    pub fn shortages(&self, reached: &[Reached], deducted: bool) -> Vec<(String, String)> {
+        let short = reached.iter().filter(|it| matches!(it.reach, Reach::Short(_)));
+        short.map(|it| (self.name(it.goods), self.reach(&it.reach, deducted))).collect()
     }
 
     /// The drinks of a batch, each once.
@@ -224,11 +259,19 @@ impl Batches<'_> {
                 list.push(text);
             }
         }
+        // What nobody counted may run out before.
         if !first.is_empty() {
-            said.insert(0, say!(counter::runs_out_first, item = first.join(", ")));
+            let item = first.join(", ");
+            said.insert(
+                0,
+                match not_counted {
+                    0 => say!(counter::runs_out_first, item = item),
+                    _ => say!(counter::runs_out_first_of_rest, item = item),
+                },
+            );
         }
         if not_counted > 0 {
-            said.push(say!(counter::items_not_counted, items = not_counted));
+            said.insert(0, say!(counter::items_not_counted, items = not_counted));
         }
         said.join(" ")
     }
@@ -250,7 +293,19 @@ impl Batches<'_> {
             (_, true, true) => say!(counter::best_by_number),
             (_, _, false) => say!(counter::best_found),
         };
-        let mut said = vec![found.to_string()];
+        // Where something is used up, what is here is not enough for all.
+        let is_told = best.out.is_empty() || !best.scarce.is_empty();
+        let mut said: Vec<String> = is_told.then(|| found.to_string()).into_iter().collect();
+        if !best.out.is_empty() {
+            let mut goods: Vec<String> = Vec::new();
+            for name in best.out.iter().map(|(_, goods)| self.name(*goods)) {
+                if !goods.contains(&name) {
+                    goods.push(name);
+                }
+            }
+            let drinks: Vec<OfferId> = best.out.iter().map(|(offer, _)| *offer).collect();
+            said.push(say!(counter::out_of_stock, items = goods.join(", "), drinks = self.names(&drinks)));
+        }
         if !best.for_nothing.is_empty() {
             said.push(say!(counter::made_from_what_is_left, drinks = self.names(&best.for_nothing)));
         }

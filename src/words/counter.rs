@@ -8,7 +8,7 @@ use crate::drink::fill::{Scaled, ScaledLine};
 use crate::drink::label::{Caution, Law};
 use crate::drink::make::{Card, MOST_DRINKS, Taken};
 use crate::foundation::lock::{FEWEST_DIGITS, MOST_DIGITS, PinError};
-use crate::foundation::measure::{Date, Dimension, Exact, Share, Volume};
+use crate::foundation::measure::{Amount, Date, Dimension, Exact, Share, Volume, nearest_step};
 use crate::say;
 
 /// What is taken: an ingredient, or what was brewed from it, which is poured and not weighed.
@@ -88,16 +88,47 @@ pub fn air(card: &Card, speaker: &Speaker) -> String {
     if air.is_positive() { say!(counter::air_beaten_in, volume = speaker.volume(air)) } else { String::new() }
 }
 
-/// What the amounts of a card are rounded to, and where they lead together. Returns an empty text if they
-/// are not rounded.
+/// What the amounts of a card are rounded to, that some are measured finer, and where they lead together. Returns
+/// an empty text if they are not rounded.
 pub fn rounded(card: &Card, settings: &Settings, speaker: &Speaker) -> String {
     let to = rounded_to(settings, speaker);
     if to.is_empty() {
         return to;
     }
-    match card.missed {
-        Some(missed) => [&to, &*missed_fill(missed, speaker)].join(" "),
-        None => [&to, say!(counter::rounded_together)].join(" "),
+    let finer = card.take.iter().any(|taken| is_finer(taken.amount, settings));
+    let finer = if finer { say!(counter::rounded_finer) } else { "" };
+    let together = together(card, speaker);
+    [&to, finer, &together].into_iter().filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" ")
+}
+
+/// Whether an amount is no whole number of the steps that the book's scale or cup shows.
+fn is_finer(amount: Amount, settings: &Settings) -> bool {
+    let step = match amount.unit.dimension() {
+        Dimension::Mass => settings.scale_step,
+        Dimension::Volume => settings.jug_step,
+        Dimension::Count => None,
+    };
+    let in_steps = |step: Amount| {
+        let measured = amount.measure().ok()?;
+        let steps = nearest_step(measured, step).ok()??;
+        Some(steps.measure().ok()?.base().rounded(6) == measured.base().rounded(6))
+    };
+    step.is_some_and(|step| in_steps(step) == Some(false))
+}
+
+/// How near the rounded amounts come to the fill line, in the digits in which the card says that.
+fn together(card: &Card, speaker: &Speaker) -> String {
+    if let Some(missed) = card.missed() {
+        return missed_fill(missed, speaker);
+    }
+    let fill = card.fill.volume;
+    match fill.plus(card.off) {
+        Ok(reached) if speaker.volume(reached) == speaker.volume(fill) => say!(counter::rounded_together).to_string(),
+        Ok(_) => {
+            let near = Volume::from_millilitres(card.off.millilitres().abs());
+            say!(counter::rounded_near, volume = speaker.volume(near))
+        }
+        Err(error) => overflow(error),
     }
 }
 
@@ -174,7 +205,9 @@ pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
         Caution::UntreatedJuice(None) => say!(counter::untreated_either),
         Caution::JuiceNotSaid(..) => say!(counter::raw_produce_not_checked),
         Caution::AtRisk(_) => say!(labels::at_risk),
-        Caution::MeasuredLowAcid(_) | Caution::PublishedLowAcid(_) => say!(counter::low_acid),
+        Caution::MeasuredLowAcid(_) => say!(counter::low_acid),
+        // What is published is of each ingredient, and of the drink nobody knows it.
+        Caution::PublishedLowAcid(_) => say!(counter::may_be_low_acid),
         Caution::FillShortOfDeclared(short) => {
             let short = Speaker::plain_of(book).volume(*short);
             return Some(say!(counter::under_labeled_size, short = short));
@@ -184,6 +217,11 @@ pub fn counter_caution(caution: &Caution, book: &Book) -> Option<String> {
         Caution::SoldToABusiness | Caution::NameTheKind(_) | Caution::NoLegalAdvice => return None,
     };
     Some(said.to_string())
+}
+
+/// Why a batch does not take so many of a drink: no card could be for them.
+pub fn too_many_drinks(drinks: Exact, speaker: &Speaker) -> String {
+    say!(counter::too_many_drinks, drinks = speaker.number(drinks), most = MOST_DRINKS.to_string())
 }
 
 /// The way in where the PIN is forgotten.

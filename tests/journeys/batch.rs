@@ -69,9 +69,12 @@ async fn a_number_that_cannot_be_read_is_mended_first() {
     let not_a_number = |text: &str| say!(book::not_a_number, text = text, example = "12");
     journey.click(OTHER).await;
     journey.wait_for_text(&stands(9, "92", "18")).await;
-    for (text, sentence) in
-        [("12 oz", not_a_number("12 oz")), ("1/2", say!(refusals::not_whole, field = say!(counter::drinks_to_make)))]
-    {
+    let too_many = say!(counter::too_many_drinks, drinks = "99,999,999", most = "999");
+    for (text, sentence) in [
+        ("99999999", too_many),
+        ("12 oz", not_a_number("12 oz")),
+        ("1/2", say!(refusals::not_whole, field = say!(counter::drinks_to_make))),
+    ] {
         journey.type_into(field, text).await;
         journey.expect_error(field, &sentence).await;
         journey.wait_until("all of the row to wait", &format!("{waiting} && all.every((it) => it.disabled);")).await;
@@ -150,8 +153,9 @@ async fn what_was_deducted_is_deducted_once() {
     journey.wait_for_text(&stands(1, "12", "12")).await;
     journey.wait_for_text(say!(counter::all_deducted)).await;
     bottles(&journey, "168 ea").await;
-    // Three more are three more.
+    // Three more are three more; the twelve stay filled.
     journey.enter(field, "15").await;
+    journey.wait_for_text(&stands(1, "15", "12")).await;
     journey.click(By::Label(GREEN)).await;
     journey.click(deduct).await;
     journey.wait_until_undo_is(&deducted).await;

@@ -84,8 +84,11 @@ async fn make(journey: &Journey) {
     journey.click(By::Text(&batch)).await;
     journey.wait_for_text_gone(say!(market::total_cost)).await;
     journey.click(By::Text(&batch)).await;
+    let down = "scrollTo(0, document.documentElement.scrollHeight); return scrollY > 100";
+    journey.wait_until("the page to be scrolled", down).await;
     journey.click(By::Text(say!(market::make_list))).await;
     journey.wait_for_text(&bought("0")).await;
+    journey.wait_until("the list from its head", "return scrollY === 0").await;
 }
 
 async fn work_it(journey: &Journey) {

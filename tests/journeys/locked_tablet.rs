@@ -83,6 +83,24 @@ const EIGHT_LINES: &str = "
         && sizes('.recipe .recipe-amount').every((size) => size > 28)
         && targets.every((it) => box(it).height >= 48);";
 
+/// With letters twice as large each place of the rail can be scrolled to, and nothing lies over the recipe.
+const TWICE_AS_LARGE: &str = "
+    document.documentElement.style.fontSize = '200%';
+    const last = [...document.querySelectorAll('.bar a')].at(-1);
+    last.scrollIntoView({ block: 'nearest' });
+    const { bottom } = last.getBoundingClientRect();
+    return bottom > 0 && bottom <= innerHeight
+        && getComputedStyle(document.querySelector('.turns')).position === 'static';";
+
+/// What is wrong with a number goes under the head when the card is scrolled.
+const UNDER_THE_HEAD: &str = "
+    const box = (of) => document.querySelector(of).getBoundingClientRect();
+    const head = box('.head');
+    scrollBy(0, box('.how-many .entry-error').top - head.bottom + 20);
+    const error = box('.how-many .entry-error');
+    const at = document.elementFromPoint((error.left + error.right) / 2, head.bottom - 4);
+    return error.top < head.bottom - 4 && at.closest('.head') !== null;";
+
 /// A tablet with the demo book, with `script` run before each load.
 async fn tablet(engine: Engine, name: &str, script: &str) -> Journey {
     let journey = Journey::start_in(engine, name).await;
@@ -175,6 +193,29 @@ async fn eight_lines_on_a_tablet_on_its_side() {
     journey.expect_each(".counter-drink summary", &["Early Shift"]).await;
     journey.click(By::Text("16 oz cup")).await;
     journey.expect_each("main h1", &["Early Shift 16 oz cup"]).await;
+}
+
+/// Cautions and allergens of a card are in view at once; what is wrong with its number covers nothing of the head.
+#[tokio::test]
+async fn nothing_lies_over_anything_on_a_tablet() {
+    let journey = tablet(Engine::Chromium, "tablet_uncovered", "").await;
+    journey.resize(1024, 768).await;
+    // Six lines, three cautions.
+    journey.go("#/counter/4/4").await;
+    journey.expect_count(".recipe > li", 6).await;
+    journey.expect_count(".recipe-sides .cautions > p", 3).await;
+    let uncovered = "const bottom = (it) => it.getBoundingClientRect().bottom;
+        const turns = document.querySelector('.turns').getBoundingClientRect().top;
+        const all = [...document.querySelectorAll('.allergens, .recipe-sides .cautions > p')];
+        return scrollY === 0 && all.length === 4 && all.every((it) => bottom(it) <= turns);";
+    journey.wait_until("all cautions in view", uncovered).await;
+    let number = By::Label(say!(counter::how_many_drinks));
+    journey.type_into(number, "abc").await;
+    journey.expect_error(number, &say!(book::not_a_number, text = "abc", example = "12")).await;
+    journey.wait_until("the error under the head", UNDER_THE_HEAD).await;
+    journey.type_into(number, "1").await;
+    journey.wait_until("room for large letters", TWICE_AS_LARGE).await;
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
 /// Waits until the recipe has these amounts, each of them pressed.

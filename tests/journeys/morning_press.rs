@@ -64,6 +64,7 @@ async fn plan(journey: &Journey) {
     journey.wait_for_text(&stands("9", "0")).await;
     // 4 * 300 + 5 * 100 and 5 * 200 mL.
     let start = |amount: &str| format!("{} {amount}", say!(counter::start_with));
+    entering::unfold(journey, say!(counter::amounts_needed)).await;
     journey.expect_each(".take-first", &[&start("1.7 L"), &start("1 L")]).await;
     let of = |name: &str| say!(counter::prep_of, ingredient = name, prep = say!(drinks::as_purchased));
     let (carrot, coconut) = (of("Carrot juice"), of("Coconut water"));
@@ -92,13 +93,18 @@ async fn plan(journey: &Journey) {
         say!(counter::use_by_date),
     ];
     journey.expect_each(".paper-table thead th", &heads).await;
-    let lines = [&copper, "Palm Mix, Small", &carrot, &coconut, "Copper", "Palm Mix", "Copper", "Palm Mix"];
+    // Each caution once, with the drinks of which it holds.
+    let cautions = [say!(counter::untreated_either), say!(labels::at_risk), say!(counter::may_be_low_acid)];
+    let (fills, kept) = ([&*copper, "Palm Mix, Small"], ["Copper", "Palm Mix", "Copper", "Palm Mix"]);
+    let lines = [&fills[..], &cautions, &[&*carrot, &*coconut], &kept].concat();
     journey.expect_each(".paper-table tbody th", &lines).await;
     let kept = say!(labels::storage_not_entered);
     let not_checked = |names: &str| say!(labels::allergens_not_checked_sentence, names = names);
     let copper = [not_checked("Carrot juice"), say!(labels::others_not_checked).to_string()].join(" ");
     let palm = not_checked("Carrot juice, Coconut water");
-    let cells = ["4", "", "", "", "", "5", "", "", "", "", &start("1.7 L"), &start("1 L"), kept, kept, &copper, &palm];
+    let fills = ["4", "", "", "", "", "5", "", "", "", ""];
+    let (carrot, coconut) = (start("1.7 L"), start("1 L"));
+    let cells = [&fills[..], &["Copper, Palm Mix"; 3], &[&carrot, &coconut, kept, kept, &copper, &palm]].concat();
     journey.expect_each(".paper-table td", &cells).await;
     journey.click(By::Text(say!(counter::batch))).await;
 }
@@ -123,6 +129,7 @@ async fn short_of_carrots(journey: &Journey) {
     let most = format!("Small {}", say!(counter::at_most, number = "10"));
     journey.expect_each(".can-make-sizes .chip", &["Small 3", &most]).await;
     journey.wait_for_text(&say!(counter::runs_out_first, item = "Carrot juice")).await;
+    journey.wait_for_text(&say!(counter::runs_out_first_of_rest, item = "Carrot juice")).await;
     journey.wait_for_text(&say!(counter::items_not_counted, items = 1_usize)).await;
     journey.screenshot("can_make").await;
     journey.click(By::Text(say!(counter::batches))).await;

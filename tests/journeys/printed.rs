@@ -156,7 +156,7 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
     let kept = ["Orchard Green", say!(labels::keep_refrigerated_sentence), &use_by].join(" ");
     let (used_around, _) = around(&say!(labels::made_where_used, allergens = HOLE));
     let allergens =
-        ["Orchard Green", &say!(labels::contains, allergens = say!(labels::celery)), &used_around].join(" ");
+        ["Orchard Green", &say!(labels::contains_unlisted, allergens = say!(labels::celery)), &used_around].join(" ");
     let (total, all) = (say!(market::total), say!(market::list_total, total = "$402.50"));
     for (paper, size) in PAPERS {
         let batch = journey.printed("#/print/batch/2026-11-26", paper).await;
@@ -176,7 +176,13 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
         batch.has_not(&not_on_paper());
         batch.has_not(&["$"]);
         journey.no_row_is_left_alone("pushed_down").await;
+        // Without prices, as the list itself is shared, until somebody asks for them.
         let list = journey.printed("#/print/list", paper).await;
+        list.has_whole(&["Quillhaven Supply", "Bottle cap 1 × 1,000 ea"]);
+        list.has_not(&["$"]);
+        journey.click(By::Label(say!(market::include_prices))).await;
+        let list = journey.printed("#/print/list", paper).await;
+        journey.click(By::Label(say!(market::include_prices))).await;
         assert_eq!((list.width, list.height, list.pages.len()), (size.0, size.1, 1));
         // 46 + 58 + 42.50 + 16 + 36 + 30, a pack of each.
         list.has_whole(&[
@@ -193,7 +199,40 @@ async fn the_batch_sheet_and_the_buying_list_are_printed() {
             say!(first::saved),
             say!(first::sizes),
             say!(counter::paper),
+            say!(market::include_prices),
         ]);
+    }
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// What the numbers say, the scenario beside today's menu, and prices with costs, each kind of drink under its name.
+#[tokio::test]
+async fn a_client_report_is_printed() {
+    let journey = Journey::start("printed_report").await;
+    journey.open().await;
+    journey.click(By::Text(say!(first::look_around))).await;
+    journey.wait_for_text("Orchard Green").await;
+    journey.go("#/sizes").await;
+    journey.click(By::Text(say!(sales::print_report))).await;
+    journey.wait_for_text(say!(sales::client_report)).await;
+    for (paper, size) in PAPERS {
+        let report = journey.printed("#/print/report", paper).await;
+        assert_eq!((report.width, report.height), size);
+        report.has(&[
+            say!(sales::client_report),
+            say!(first::type_pressed),
+            say!(first::type_blended),
+            say!(sales::scenarios_compared),
+            "Without the 24 oz cup",
+            say!(common::profit_per_week),
+            "Orchard Green",
+            say!(counter::owner_copy),
+            say!(sales::sheet_caution),
+        ]);
+        report.has_whole(&journey.lines_of_each(".paper tr.paper-whole").await);
+        report.has_on_each_page(&["Marrowgate Juice Hall", say!(first::sample_data)]);
+        report.has_not(&not_on_paper());
+        journey.no_row_is_left_alone("report").await;
     }
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }

@@ -122,9 +122,10 @@ async fn a_label(journey: &Journey) {
 
 /// In a book in euros the allergens stand out in the list, and are not repeated by "Contains".
 async fn a_european_label(journey: &Journey) {
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(journey, say!(book::this_book)).await;
     journey.choose(By::Label(say!(book::currency)), "EUR, Euro").await;
     journey.expect_value(By::Label(say!(book::currency)), "EUR, Euro").await;
+    entering::unfold(journey, say!(drinks::fees)).await;
     // Whoever lets a shop sell it is told what that asks for.
     let sold = say!(labels::sold_to_a_business_european);
     journey.wait_for_text_gone(sold).await;
@@ -159,7 +160,7 @@ async fn a_european_label(journey: &Journey) {
     journey.click(By::Text(say!(first::undo))).await;
     journey.wait_for_text("Rosy Field").await;
     journey.wait_for_text("Whole MILK, strawberries\n").await;
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(journey, say!(book::this_book)).await;
     journey.choose(By::Label(say!(book::currency)), "USD, US Dollar").await;
     journey.expect_value(By::Label(say!(book::currency)), "USD, US Dollar").await;
     journey.click(By::Text(say!(first::drinks))).await;
@@ -203,7 +204,7 @@ async fn a_card(journey: &Journey) {
     journey.click(By::Text(say!(drinks::recipe_card))).await;
     // A journey's day is 26 November 2026.
     let kept = [say!(labels::keep_refrigerated_sentence), &say!(labels::use_by, day = "Nov 29, 2026")].join(" ");
-    journey.expect_each(".kept", &[&*[say!(counter::made_today), &kept].join(" ")]).await;
+    journey.expect_each(".card-kept", &[&*[say!(counter::made_today), &kept].join(" ")]).await;
     // What can hurt stands out; that allergens are as entered stands under it.
     let cautions = [say!(counter::untreated_packaged_ahead), say!(labels::at_risk)];
     journey.expect_each(".cautions > p", &cautions).await;

@@ -1,8 +1,10 @@
 //! What is said of batches and of what is here.
 
-use brimwright::book::{Batch, Book, Edit, Goods, Make, OfferId, Record, Settings};
+use brimwright::book::{
+    Batch, Book, Drink, Edit, Goods, Ingredient, Line, Make, OfferId, Produce, Record, Settings, Stage,
+};
 use brimwright::counter::batch::Station;
-use brimwright::counter::on_hand::{BestUse, Makes, NotMade, Reach, Scarce, Stopped, Used};
+use brimwright::counter::on_hand::{BestUse, Makes, NotMade, Reach, Reached, Scarce, Stopped, Used};
 use brimwright::drink::fill::ScaleError;
 use brimwright::drink::ledger::OfferError;
 use brimwright::drink::make::Unmade;
@@ -11,7 +13,7 @@ use brimwright::foundation::measure::{Overflow, System};
 use brimwright::say;
 use brimwright::words::{self, Batches};
 
-use crate::support::{amount, batch, day, drink, drink_id, exact, offer_id, packaging_id, speaker, vessel};
+use crate::support::{amount, batch, day, drink, drink_id, exact, line, offer_id, packaging_id, speaker, vessel};
 use crate::{BOTTLE, GINGER, book};
 
 const CARROTS: Goods = Goods::Ingredient(GINGER);
@@ -52,6 +54,38 @@ fn how_what_is_made_is_kept_and_until_when() {
     // In the words of the card, each drink once.
     let card = |(name, _): &(String, String)| (name.clone(), "The recipe is empty.".to_string());
     assert_eq!(words.allergens(&made), expected.iter().map(card).collect::<Vec<_>>());
+}
+
+/// On the sheet of a batch: each caution once, with the drinks of which it holds.
+#[test]
+fn what_to_be_careful_of_and_what_is_short() {
+    let mut book = bar(System::UsCustomary);
+    let ginger = Ingredient { produce: Some(Produce::Raw), ..book.ingredient(GINGER).unwrap().clone() };
+    book.apply(&Edit::Put(Record::Ingredient(ginger))).unwrap();
+    let pressed = |id| {
+        let line = Line { ingredient: GINGER, stage: Stage::Pressed, ..line(1, 1, "300 mL") };
+        Record::Drink(Drink { ph: Some(exact("5.9")), ..drink(id, "500 mL", [line]) })
+    };
+    for record in [pressed(1), pressed(2)] {
+        book.apply(&Edit::Put(record)).unwrap();
+    }
+    let words = Batches { book: &book, speaker: &speaker(System::UsCustomary) };
+    let (first, second) = (book.drink(drink_id(1)).unwrap(), book.drink(drink_id(2)).unwrap());
+    let both = format!("{}, {}", first.name, second.name);
+    let made = batch("2026-11-26", &[(1, 1, "12"), (2, 1, "6"), (2, 2, "4")]);
+    let expected = [
+        "Untreated juice: if packaged ahead, each package must carry the warning label (United States).",
+        "Untreated juice can make children, older or pregnant people and people with weak immune systems seriously ill.",
+        "Low-acid juice: refrigerate at all times. If kept warm, this juice can cause botulism.",
+    ];
+    assert_eq!(words.cautions(&made), expected.map(|said| (said.to_string(), both.clone())));
+    let reached = [
+        Reached { goods: CARROTS, reach: Reach::Short(amount("2 lb")) },
+        Reached { goods: Goods::Packaging(packaging_id(1)), reach: Reach::Enough(amount("3 ea")) },
+    ];
+    let short = |deducted| words.shortages(&reached, deducted);
+    assert_eq!(short(false), [("Ginger".to_string(), "Short by 2\u{a0}lb.".to_string())]);
+    assert_eq!(short(true)[0].1, "Short by 2\u{a0}lb for drinks not deducted yet.");
 }
 
 #[test]
@@ -187,14 +221,17 @@ fn what_runs_out_first() {
     let bottle = Goods::Packaging(packaging_id(1));
     let runs_out = |not_counted| Ok(Makes { count: exact("3"), runs_out: CARROTS, not_counted });
     assert_eq!(makes(runs_out(vec![])), "First to run out: Ginger.");
-    assert_eq!(makes(runs_out(vec![bottle])), "First to run out: Ginger. 1 item is not counted.");
-    assert_eq!(makes(runs_out(vec![bottle, CARROTS, CARROTS])), "First to run out: Ginger. 3 items are not counted.");
+    assert_eq!(makes(runs_out(vec![bottle])), "1 item is not counted. Of the rest, first to run out: Ginger.");
+    assert_eq!(
+        makes(runs_out(vec![bottle, CARROTS, CARROTS])),
+        "3 items are not counted. Of the rest, first to run out: Ginger."
+    );
     // Of several sizes each thing once.
     let (small, large) = (runs_out(vec![bottle]), Ok(Makes { runs_out: bottle, ..runs_out(vec![]).unwrap() }));
     let sizes = [&small, &large, &small, &Err(NotMade::Unmade(Unmade::NotOnTheMenu))];
     assert_eq!(
         said(|words| words.makes(&sizes)),
-        "First to run out: Ginger, Invented bottle 1. This size is not on the menu. 1 item is not counted."
+        "1 item is not counted. Of the rest, first to run out: Ginger, Invented bottle 1. This size is not on the menu."
     );
     assert_eq!(makes(Err(NotMade::NothingCounted)), "You have no counts for this drink yet.");
     assert_eq!(makes(Err(NotMade::Unmade(Unmade::NotOnTheMenu))), "This size is not on the menu.");
@@ -227,6 +264,13 @@ fn how_sure_the_best_use_is() {
         "You have enough on hand for all of these drinks. Made from what is left: Invented drink 1, Bottle. Left out, because you counted nothing that they use: Invented drink 1, ."
     );
     assert_eq!(said(|words| words.scarce(&scarce[0])), "Ginger: 6.7\u{a0}oz left.");
+    // Where something is used up, it is not enough for all.
+    let counts = vec![(offer(), exact("0")), (offer_id(1, 9), exact("3"))];
+    let out = BestUse { out: vec![(offer(), CARROTS)], counts, proved: true, ..BestUse::default() };
+    let none = "You are out of Ginger, so you can make none: Invented drink 1, Bottle.";
+    assert_eq!(of(out.clone()), none);
+    let shared = format!("No other plan makes more profit from your stock. {none}");
+    assert_eq!(of(BestUse { scarce: scarce.clone(), ..out }), shared);
 }
 
 #[test]

@@ -49,7 +49,7 @@ fn how_an_ingredient_is_added() {
     let brewed = ScaledLine { stage: Stage::SoakedOrBrewed, ..scaled(Scaling::InProportion) };
     let soaked = ScaledLine { to_use: measure("50 g"), ..brewed };
     let taken = |line: &ScaledLine| counter::taken(line, &book());
-    assert_eq!((&*taken(&brewed), &*said(brewed)), ("brewed from Ginger", ""));
+    assert_eq!((&*taken(&brewed), &*said(brewed)), ("Brewed from Ginger", ""));
     assert_eq!((&*taken(&soaked), &*said(soaked)), ("Ginger", "soaked or brewed"));
     // What nobody trims is taken as it is.
     let whole = |scaling| ScaledLine { stage: Stage::AsBought, ..scaled(scaling) };
@@ -76,11 +76,11 @@ fn what_amounts_are_rounded_to() {
     let said = |scale: Option<&str>, jug: Option<&str>, missed: Option<&str>| {
         let (scale_step, jug_step) = (scale.map(amount), jug.map(amount));
         let settings = brimwright::book::Settings { scale_step, jug_step, ..settings() };
-        let card = Card { missed: missed.map(millilitres), ..bare_card() };
+        let card = Card { off: missed.map(millilitres).unwrap_or_default(), ..bare_card() };
         counter::rounded(&card, &settings, &speaker(UNITS))
     };
     assert_eq!(said(None, None, None), "");
-    let together = "Together, they still reach the fill line.";
+    let together = "Together, they reach the fill line.";
     assert_eq!(said(Some("5 g"), None, None), format!("Amounts round to 5 g on your scale. {together}"));
     assert_eq!(said(None, Some("10 mL"), None), format!("Amounts round to 10 mL in your measuring cup. {together}"));
     assert_eq!(
@@ -88,6 +88,31 @@ fn what_amounts_are_rounded_to() {
         "Amounts round to 5 g on your scale and 10 mL in your measuring cup. \
          These rounded amounts stop 12\u{a0}mL below the fill line. The exact amounts reach it."
     );
+    // 330 mL and less than half of one more are shown as 330; 3 of them are no fiftieth, and are seen.
+    assert!(said(Some("5 g"), None, Some("0.4")).ends_with(together));
+    for off in ["3", "-3"] {
+        let near = "Together, they come within 3\u{a0}mL of the fill line.";
+        assert_eq!(said(Some("5 g"), None, Some(off)), format!("Amounts round to 5 g on your scale. {near}"));
+    }
+}
+
+/// By hand: a step of the scale of 0.1 oz is 2.83 g, and one of the cup 1.5 tsp.
+#[test]
+fn what_is_measured_finer_than_the_scale_and_the_cup_is_said() {
+    let steps = brimwright::book::Settings {
+        scale_step: Some(amount("0.1 oz")),
+        jug_step: Some(amount("0.25 fl oz")),
+        ..settings()
+    };
+    let finer = |taken: &str| {
+        let taken = Taken { line: scaled(Scaling::InProportion), amount: amount(taken), under_a_step: false };
+        let card = Card { take: vec![taken], ..bare_card() };
+        counter::rounded(&card, &steps, &speaker(UNITS)).contains("Small amounts are measured finer.")
+    };
+    for (taken, is) in [("2.3 oz", false), ("7 g", true), ("4.25 fl oz", false), ("0.75 tsp", true), ("3 tsp", false)] {
+        assert_eq!(finer(taken), is, "{taken}");
+    }
+    assert!(!finer("2 ea"));
 }
 
 #[test]
@@ -131,7 +156,7 @@ fn bare_card() -> Card {
         scaled,
         take: Vec::new(),
         stays_behind: Volume::ZERO,
-        missed: None,
+        off: Volume::ZERO,
         cautions: Vec::new(),
     }
 }
@@ -220,7 +245,11 @@ fn cautions_for_staff() {
     );
     let cold = "Low-acid juice: refrigerate at all times. If kept warm, this juice can cause botulism.";
     assert_eq!(said(Caution::MeasuredLowAcid(exact("5.9"))).as_deref(), Some(cold));
-    assert_eq!(said(Caution::PublishedLowAcid(vec![ingredient_id(1)])).as_deref(), Some(cold));
+    // Of the drink itself nobody knows it.
+    assert_eq!(
+        said(Caution::PublishedLowAcid(vec![ingredient_id(1)])).as_deref(),
+        Some("This juice may be low-acid: refrigerate at all times. Low-acid juice kept warm can cause botulism.")
+    );
     assert_eq!(
         said(Caution::AcidityNotKnown(Vec::new())).as_deref(),
         Some("Acidity not checked: refrigerate at all times. Low-acid juice kept warm can cause botulism.")

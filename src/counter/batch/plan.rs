@@ -80,9 +80,11 @@ pub fn planned(batch: &Batch) -> impl Iterator<Item = (OfferId, Exact)> {
     batch.planned().map(|make| (make.offer(), make.units))
 }
 
-/// What is filled and how many of it.
+/// What is filled and how many of it. Of a number that was changed since, those are filled that came off the
+/// shelf.
 pub fn made(batch: &Batch) -> impl Iterator<Item = (OfferId, Exact)> {
-    batch.makes.iter().filter(|make| make.filled).map(|make| (make.offer(), make.units))
+    let units = |make: &Make| if make.filled { make.units } else { make.off_shelf.min(make.units) };
+    batch.makes.iter().map(move |make| (make.offer(), units(make))).filter(|(_, units)| units.is_positive())
 }
 
 /// What of the plan still needs what is on the shelf, and how many of it, in the order of the plan.

@@ -191,6 +191,8 @@ fn what_a_drink_took_comes_off_the_shelf_once() {
     // Three more of the first: only they are still to come off.
     book.apply(&takes_up(&book, on, &mut [(one, exact("7"))].into_iter()).unwrap()).unwrap();
     assert_eq!(to_take_off(book.batch(on).unwrap()), Ok(Vec::new()), "not filled yet");
+    // The four that came off the shelf are filled all the same.
+    assert_eq!(made(book.batch(on).unwrap()).collect::<Vec<_>>(), [(one, exact("4"))]);
     book.apply(&filled(&book, on, one, true).unwrap()).unwrap();
     assert_eq!(to_take_off(book.batch(on).unwrap()), Ok(vec![(one, exact("3"))]));
     // Fewer than came off: nothing goes back by itself.

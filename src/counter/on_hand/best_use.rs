@@ -42,6 +42,8 @@ pub struct BestUse {
     pub by_number: bool,
     /// Drinks that have no price, or bring no contribution. They are made of what the others leave.
     pub for_nothing: Vec<OfferId>,
+    /// Drinks of which none can be made, since this is used up. Only where the wish names no number.
+    pub out: Vec<(OfferId, Goods)>,
     /// Drinks that cannot be made, and why.
     pub left_out: Vec<(OfferId, Unmade)>,
     /// Drinks without a limit: nothing that they take was counted, and the wish names no number.
@@ -111,7 +113,12 @@ pub fn best_use(book: &Book, ledger: &Ledger, wishes: &[Wish]) -> Result<BestUse
         let most = match wish.most {
             Some(most) => most,
             None => match makes(book, ledger, wish.offer) {
-                Ok(alone) => alone.count,
+                Ok(alone) => {
+                    if alone.count.is_zero() {
+                        best.out.push((wish.offer, alone.runs_out));
+                    }
+                    alone.count
+                }
                 Err(NotMade::Unknown(lacks)) => return Err(lacks.into()),
                 Err(_) => {
                     best.endless.push(wish.offer);

@@ -139,6 +139,13 @@ fn what_cannot_be_shared_out_is_named() {
     assert_eq!(best.counts, [(offer_id(1, 1), exact("6")), (offer_id(2, 1), exact("24"))]);
     assert_eq!((best.by_number, best.proved, best.left_out.len()), (true, true, 1));
     assert_eq!(best.scarce, [Scarce { goods: BOTTLE, left: amount("0 ea") }], "alone 1 would reach");
+    assert_eq!(best.out, []);
+    // None of 1 is here, and the rest is enough.
+    let mut none = book.clone();
+    put_ingredient(&mut none, |it| it.on_hand = Some(OnHand { amount: amount("0 kg"), day: day("2026-11-20") }));
+    let best = best_use(&none, &ledger, &[wish(1, "0", None), wish(2, "0", None)]).unwrap();
+    assert_eq!(best.counts, [(offer_id(1, 1), exact("0")), (offer_id(2, 1), exact("30"))]);
+    assert_eq!((best.out, best.scarce), (vec![(offer_id(1, 1), FIRST)], vec![]));
     // Seven of 1 in any case.
     let stopped = best_use(&book, &ledger, &[wish(1, "7", Some("9")), wish(2, "0", Some("9"))]);
     assert_eq!(stopped, Err(Stopped::LeastTooMany(FIRST)));

@@ -39,11 +39,19 @@ pub struct Card {
     pub take: Vec<Taken>,
     /// What of all that stays in the press or jug.
     pub stays_behind: Volume,
-    /// By how much one drink misses its fill with the rounded amounts; above zero it is too much.
-    /// It is `None` if that is too little to be seen, or if a top-up takes up the difference.
-    pub missed: Option<Volume>,
+    /// By how much one drink misses its fill with the rounded amounts; above zero it is too much. It is zero
+    /// where a top-up takes up the difference.
+    pub off: Volume,
     /// What to be careful of.
     pub cautions: Vec<Caution>,
+}
+
+impl Card {
+    /// By how much one drink misses its fill where that is more than a fiftieth of it.
+    pub fn missed(&self) -> Option<Volume> {
+        let most = self.fill.volume.times(MISSED_FROM).ok()?;
+        Some(self.off).filter(|off| off.millilitres().abs() > most.millilitres())
+    }
 }
 
 /// What to take of one ingredient.
@@ -99,11 +107,9 @@ pub fn card(book: &Book, id: OfferId, drinks: Exact) -> Result<Card, OfferError>
         }
         more
     };
-    let more = more.over(drinks)?;
-    let seen = more.millilitres().abs() > fill.volume.times(MISSED_FROM)?.millilitres();
     Ok(Card {
         fill_line: fill_line(container)?,
-        missed: Some(more).filter(|_| seen),
+        off: more.over(drinks)?,
         cautions: Caution::of(book, drink, book.offer(id), Some(&fill)),
         fill,
         scaled,
@@ -261,7 +267,7 @@ mod tests {
         let book = bar(metric(None, None), lemonade());
         let card = card(&book, offer_id(1, 1), Exact::ONE).unwrap();
         assert_eq!(card.fill.volume, millilitres("450"));
-        assert_eq!((card.fill_line, card.missed), (None, None));
+        assert_eq!((card.fill_line, card.off), (None, Volume::ZERO));
         assert_eq!(taken(&book, "1"), ["93.75 mL", "375 mL"]);
         assert_eq!(taken(&book, "3"), ["281.25 mL", "1125 mL"]);
     }
@@ -274,12 +280,14 @@ mod tests {
         // changes it least, and 18 are missing.
         assert_eq!(taken(&book, "1"), ["100 mL", "350 mL"]);
         let one = card(&book, offer_id(1, 1), Exact::ONE).unwrap();
-        assert_eq!(one.missed.map(Volume::as_part), Some(millilitres("-18")));
+        assert_eq!(one.missed().map(Volume::as_part), Some(millilitres("-18")));
         // 18.75 and 25 mL too much are 42; a step less of juice leaves 6 too few, 2 of each drink.
         assert_eq!(taken(&book, "3"), ["300 mL", "1100 mL"]);
         let ten = card(&book, offer_id(1, 1), exact("10")).unwrap();
         // 937.5 and 3750 mL: 950 and 3750.
-        assert_eq!((taken(&book, "10"), ten.missed), (vec!["950 mL".into(), "3750 mL".into()], None));
+        assert_eq!((taken(&book, "10"), ten.missed()), (vec!["950 mL".into(), "3750 mL".into()], None));
+        // 12.5 mL too much are 12 in the drinks, 1.2 in each.
+        assert_eq!(ten.off.as_part(), millilitres("1.2"));
     }
 
     #[test]
@@ -318,7 +326,7 @@ mod tests {
         let lines = [Line { scaling: Scaling::TopUp, ..juice }, syrup];
         let book = bar(metric(None, Some("50 mL")), lines);
         let card = card(&book, offer_id(1, 1), Exact::ONE).unwrap();
-        assert_eq!(card.missed, None);
+        assert_eq!(card.off, Volume::ZERO);
         // By hand: 93.75 mL of syrup are taken as 100, 6 more in the drink; 375 mL of juice less 6.25 are 368.75, to
         // 350; the line takes the rest. For ten, 937.5 mL are taken as 950, and 3750 less 12.5 to 3750.
         assert_eq!(taken(&book, "1"), ["100 mL", "350 mL"]);

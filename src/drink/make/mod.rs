@@ -23,9 +23,9 @@
 //!
 //! Rounded lines can miss the fill line together. Then single lines take a step more or less, each time the
 //! one whose share changes least, until the sum is within half of the largest step and below the brim
-//! (`balance`). Doses and pieces stay; where a line tops up, it is rounded last and takes the difference. A card also
-//! says by how much a drink misses its fill where that is more than a fiftieth of it. Both limits are our
-//! own choice, no source.
+//! (`balance`). Doses and pieces stay; where a line tops up, it is rounded last and takes the difference. A card says
+//! how near to the line the amounts come, and warns where they miss it by more than a fiftieth of the drink. Both
+//! limits are our own choice, no source.
 
 mod balance;
 mod card;

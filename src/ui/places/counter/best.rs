@@ -40,8 +40,20 @@ pub fn Best(
         Err(_) => String::new(),
     });
     let stopped = move || best.with(|best| best.as_ref().err().map(|why| said(state, |words| words.stopped(why))));
+    // What stays as planned is told in one sentence, unless all of it is wished for in any case.
+    let stays = move |wish: &Wish| {
+        let count = |best: &BestUse| best.counts.iter().find(|(of, _)| *of == wish.offer).map(|(_, units)| *units);
+        let kept = fixed.is_some_and(|fixed| fixed.with(|fixed| fixed.contains(&wish.offer)));
+        !kept && wish.most.is_some() && best.with(|best| best.as_ref().ok().and_then(count)) == wish.most
+    };
     let drinks = Memo::new(move |_| -> Vec<Key> {
-        wishes.with(|wishes| wishes.iter().map(|wish| Key::Offer(wish.offer)).collect())
+        let rows =
+            |wishes: &Vec<Wish>| wishes.iter().filter(|wish| !stays(wish)).map(|wish| Key::Offer(wish.offer)).collect();
+        wishes.with(rows)
+    });
+    let unchanged = text(move || match wishes.with(|wishes| wishes.iter().filter(|wish| stays(wish)).count()) {
+        0 => String::new(),
+        sizes => say!(counter::made_as_planned, sizes = sizes),
     });
     let row = move |key| match key {
         Key::Offer(offer) => view! { <BestRow offer wishes best fixed /> }.into_any(),
@@ -63,6 +75,7 @@ pub fn Best(
         <p class="best-said" role="status">{sentence}</p>
         {trouble(stopped)}
         <ul class="best">{rows(drinks, row)}</ul>
+        <p class="soft">{unchanged}</p>
         {left}
         {when(can_be_used, move || view! {
             <p class="actions">

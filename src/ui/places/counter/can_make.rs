@@ -130,8 +130,8 @@ fn size(
     together: RwSignal<Vec<OfferId>>,
 ) -> impl IntoView + use<> {
     let number = match makes {
-        // What nobody counted may run out before.
-        Ok(makes) if makes.not_counted.is_empty() => state.number(makes.count),
+        // What nobody counted may run out before, yet none is none.
+        Ok(makes) if makes.not_counted.is_empty() || makes.count.is_zero() => state.number(makes.count),
         Ok(makes) => say!(counter::at_most, number = state.number(makes.count)),
         Err(_) => say!(common::none).to_string(),
     };

@@ -9,7 +9,9 @@ use crate::book::{DrinkId, Key};
 use crate::say;
 use crate::ui::fields::Search;
 use crate::ui::live::{flag, rows, text, when};
+use crate::ui::lock::Lock;
 use crate::ui::order;
+use crate::ui::places::book::counter_language;
 use crate::ui::state::AppState;
 
 /// More drinks than these are looked for by letters.
@@ -54,6 +56,7 @@ pub fn Choose() -> impl IntoView {
         Key::Drink(id) => view! { <DrinkSizes id few /> }.into_any(),
         _ => ().into_any(),
     };
+    let lock = Lock::here();
     view! {
         <h1>{Place::Counter.name()}</h1>
         <Tabs here=Route::Counter />
@@ -70,6 +73,7 @@ pub fn Choose() -> impl IntoView {
             }
             .into_any(),
         )}
+        {when(move || !lock.is_on(), counter_language)}
         <LockDevice />
     }
 }

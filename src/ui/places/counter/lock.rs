@@ -12,12 +12,11 @@ use crate::ui::parts::Fold;
 use crate::ui::places::book::counter_language;
 use crate::words;
 
-/// The lock, while it is open, and the language of the Counter.
+/// The lock, while it is open.
 #[component]
 pub fn LockDevice() -> impl IntoView {
     let lock = Lock::here();
-    let open = move || view! { {counter_language()} <Choosing lock /> }.into_any();
-    when(move || !lock.is_on(), open)
+    when(move || !lock.is_on(), move || view! { <Choosing lock /> }.into_any())
 }
 
 #[component]

@@ -25,6 +25,11 @@ use leptos::prelude::*;
 
 use crate::ui::awake::awake;
 
+/// Whether there is more room than on a phone, as the window is now: what is folded there stands open.
+fn is_tablet() -> bool {
+    window().match_media("(min-width: 45rem)").ok().flatten().is_some_and(|query| query.matches())
+}
+
 /// A screen of the Counter, on a screen that stays on, with the way out of the lock.
 pub fn at_the_counter(screen: AnyView) -> AnyView {
     view! {

@@ -4,9 +4,12 @@ use leptos::prelude::*;
 
 use super::frame::bodies;
 use crate::app::route::Route;
-use crate::book::{Key, Make, Ready};
-use crate::counter::batch::{Portion, Weighed, sheet};
-use crate::foundation::measure::{Amount, Date, Unit};
+use crate::book::{Batch, Book, Key, Make, Ready};
+use crate::counter::batch::{Portion, Sheet, Weighed, on_shelf, sheet};
+use crate::counter::on_hand::{Reached, reach};
+use crate::drink::ledger::Ledger;
+use crate::drink::make::needs;
+use crate::foundation::measure::{Amount, Date, Overflow, Unit};
 use crate::say;
 use crate::ui::live::live;
 use crate::ui::order;
@@ -26,8 +29,8 @@ pub fn BatchSheet(
             let Some(batch) = book.batch(day) else {
                 return view! { <p class="hollow">{say!(counter::no_batch)}</p> }.into_any();
             };
-            let sheet = match state.ledger.with(|ledger| sheet(book, ledger, batch)) {
-                Ok(sheet) => sheet,
+            let (sheet, reached) = match state.ledger.with(|ledger| needed(book, ledger, batch)) {
+                Ok(needed) => needed,
                 Err(error) => return view! { <p class="trouble">{words::overflow(error)}</p> }.into_any(),
             };
             let said = words::Batches { book, speaker: &state.speaker.get() };
@@ -72,6 +75,8 @@ pub fn BatchSheet(
                 .into_iter()
                 .flat_map(|key| sheet.packaging.iter().filter(move |(id, _)| Key::Packaging(*id) == key));
             let kept = said.kept(batch);
+            let deducted = batch.makes.iter().any(|make| make.off_shelf.is_positive());
+            let short = said.shortages(&reached, deducted);
             // What is typed in the batch and cannot be read is not in the plan.
             let unread = state.unfinished.with(|all| all.unread_on(&Route::Batch(day).address()));
             let unread = unread.into_iter().map(|(field, text)| words::not_planned(&field, &text));
@@ -80,6 +85,8 @@ pub fn BatchSheet(
                 {unread.map(|sentence| view! { <p class="trouble">{sentence}</p> }).collect_view()}
                 {sheet.left_out.iter().map(left_out).collect_view()}
                 {to_fill(batch.planned().map(make).collect())}
+                {by_drink(say!(counter::cautions), said.cautions(batch))}
+                {by_drink(say!(counter::short_on_hand), short)}
                 {table(say!(counter::to_weigh), portions.map(portion).collect())}
                 {table(say!(common::packaging), pieces.map(piece).collect())}
                 {by_drink(say!(counter::storage), kept)}
@@ -88,6 +95,15 @@ pub fn BatchSheet(
             .into_any()
         })
     })
+}
+
+/// What a batch takes, and whether what is here is enough for what of it is to come.
+///
+/// # Errors
+/// [`Overflow`].
+pub fn needed(book: &Book, ledger: &Ledger, batch: &Batch) -> Result<(Sheet, Vec<Reached>), Overflow> {
+    let takes = needs(book, ledger, &mut on_shelf(batch)?.into_iter())?;
+    Ok((sheet(book, ledger, batch)?, reach(book, &takes)?))
 }
 
 /// What is filled: how many, and room to write down what was made of it, its lot and who made it.
@@ -117,7 +133,7 @@ fn to_fill(rows: Vec<AnyView>) -> AnyView {
     .into_any()
 }
 
-/// What is said of each drink: how it is kept and until when, what it holds.
+/// What is said of each: of a drink how it is kept and until when, what it holds.
 fn by_drink(heading: &'static str, said: Vec<(String, String)>) -> AnyView {
     let row = |(drink, said): (String, String)| {
         view! {

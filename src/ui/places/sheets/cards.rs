@@ -130,7 +130,7 @@ fn careful(state: AppState, book: &Book, id: DrinkId, sizes: &[Size]) -> Vec<Str
             sentences.push(say!(counter::size_says, size = size.name.clone(), said = loss));
         }
         sentences.push(counter::takes_up(&card.scaled, book));
-        let missed = card.missed.map(|missed| counter::missed_fill(missed, speaker));
+        let missed = card.missed().map(|missed| counter::missed_fill(missed, speaker));
         sentences.extend(missed.map(|said| say!(counter::size_says, size = size.name.clone(), said = said)));
     }
     let mut once: Vec<String> = Vec::new();

@@ -11,14 +11,14 @@ use leptos::prelude::*;
 
 use crate::app::route::{Route, Sheet as Print};
 use crate::book::{Batch, Key};
-use crate::counter::batch::{Sheet, on_shelf, sheet};
-use crate::counter::on_hand::{Reach, Reached, reach};
-use crate::drink::make::{Needs, needs};
+use crate::counter::batch::Sheet;
+use crate::counter::on_hand::{Reach, Reached};
 use crate::foundation::measure::{Date, Overflow};
 use crate::say;
 use crate::ui::fields::Hangs;
 use crate::ui::live::{text, when};
 use crate::ui::parts::{Back, page_of};
+use crate::ui::places::sheets::needed;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -45,8 +45,8 @@ fn takes(state: AppState, day: Date) -> Memo<Result<Takes, Overflow>> {
             state.ledger.with(|ledger| {
                 let none = Batch { day, makes: Vec::new(), ready: Vec::new() };
                 let batch = book.batch(day).unwrap_or(&none);
-                let needs: Needs = needs(book, ledger, &mut on_shelf(batch)?.into_iter())?;
-                Ok(Takes { sheet: sheet(book, ledger, batch)?, reach: reach(book, &needs)? })
+                let (sheet, reach) = needed(book, ledger, batch)?;
+                Ok(Takes { sheet, reach })
             })
         })
     })
@@ -70,7 +70,8 @@ fn Page(day: Date) -> impl IntoView {
     let state = AppState::here();
     let takes = takes(state, day);
     let hangs = Hangs::new();
-    let stands = text(move || if hangs.is_unread() { hangs.sentence() } else { stands(state, day) });
+    // What stands in place of the answer says which number is to be mended.
+    let stands = text(move || if hangs.is_unread() { String::new() } else { stands(state, day) });
     let not_counted = Memo::new(move |_| {
         let is = |it: &Reached| it.reach == Reach::NotCounted;
         takes.with(|takes| takes.as_ref().is_ok_and(|takes| takes.reach.iter().any(is)))

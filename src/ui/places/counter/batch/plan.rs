@@ -7,10 +7,11 @@ use leptos::prelude::*;
 use crate::app::route::{OfBatch, Place, Route};
 use crate::book::{Book, DrinkId, Key, Make, OfferId};
 use crate::counter::batch::{filled, takes_up, without};
-use crate::foundation::measure::{Date, Exact};
+use crate::drink::make::MOST_DRINKS;
+use crate::foundation::measure::{Date, Exact, read_number};
 use crate::say;
-use crate::ui::fields::{self, Choice, Entry, Hangs, Tick};
-use crate::ui::live::{flag, press, rows, text, when};
+use crate::ui::fields::{self, Choice, Commit, Entry, Hangs, Tick};
+use crate::ui::live::{flag, live, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Section, TakeOut};
 use crate::ui::state::AppState;
@@ -121,15 +122,14 @@ fn OfDrink(day: Date, id: DrinkId, listed: Memo<Vec<Key>>, hangs: Hangs) -> impl
         let of_drink = |key: &Key| matches!(key, Key::Offer(offer) if offer.drink == id);
         listed.with(|listed| listed.iter().copied().filter(of_drink).collect::<Vec<Key>>())
     });
-    // A card for as many as are made of the size.
-    let card = move |key| {
-        let Key::Offer(offer) = key else { return ().into_any() };
-        let size = move || state.book.with(|book| book.name(Key::Container(offer.container)));
-        let shown = text(move || say!(counter::card_of_size, size = size()));
-        let whole = text(move || say!(counter::card_of, drink = state.book.with(|book| book.name(Key::Offer(offer)))));
+    // The card of its first size, for as many as are made of it; from there the others are one press away.
+    let first = Memo::new(move |_| sizes.with(|sizes| sizes.first().copied()));
+    let card = live(move || {
+        let Some(Key::Offer(offer)) = first.get() else { return ().into_any() };
+        let whole = text(move || say!(counter::card_of, drink = name.get()));
         let address = Route::BatchCard(OfBatch { day, offer }).address();
-        view! { <a class="quiet" href=address aria-label=whole>{shown}</a> }.into_any()
-    };
+        view! { <a class="quiet" href=address aria-label=whole>{say!(drinks::recipe_card)}</a> }.into_any()
+    });
     let row = move |key| match key {
         Key::Offer(offer) => view! { <MakeRow day offer hangs=hangs.within() /> }.into_any(),
         _ => ().into_any(),
@@ -138,11 +138,28 @@ fn OfDrink(day: Date, id: DrinkId, listed: Memo<Vec<Key>>, hangs: Hangs) -> impl
         <li class="make-drink">
             <div class="make-head">
                 <h3>{name}</h3>
-                <span class="make-cards">{rows(sizes, card)}</span>
+                {card}
             </div>
             <ul>{rows(sizes, row)}</ul>
         </li>
     }
+}
+
+/// Whether a number is more than a card can be for.
+fn is_too_many(units: Exact) -> bool {
+    units > Exact::from(MOST_DRINKS)
+}
+
+/// Puts a number in force unless it is more than a card can be for.
+fn at_most(commit: Commit) -> Commit {
+    let state = AppState::here();
+    Arc::new(move |text, session| {
+        let speaker = state.speaker.get_untracked();
+        match read_number(text, speaker.style()) {
+            Ok(units) if is_too_many(units) => Err(words::counter::too_many_drinks(units, &speaker)),
+            _ => commit(text, session),
+        }
+    })
 }
 
 #[component]
@@ -165,6 +182,9 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
     let number = change.clone();
     let step = move |by: Exact| {
         let Ok(units) = untrack(units).plus(by) else { return };
+        if by.is_positive() && is_too_many(units) {
+            return;
+        }
         if let Some(edit) = put(units.max(Exact::ZERO)) {
             // A whole number above or below a whole one is never refused.
             let _ = state.apply(&number, edit);
@@ -183,9 +203,9 @@ fn MakeRow(day: Date, offer: OfferId, hangs: Hangs) -> impl IntoView {
         let _ = edit.map(|edit| state.apply(&step, edit));
         state.unfinished.update(|all| all.forget_unread_of(&Route::Batch(day).address(), &field));
     };
-    let commit = fields::count(change, fields::Example::DrinksPerBatch, move |book, units| {
+    let commit = at_most(fields::count(change, fields::Example::DrinksPerBatch, move |book, units| {
         takes_up(book, day, &mut std::iter::once((offer, units)))
-    });
+    }));
     let fewer = text(move || say!(counter::one_fewer, drink = name.get()));
     let more = text(move || say!(counter::one_more, drink = name.get()));
     let waits = flag(move || hangs.is_unread());

@@ -131,7 +131,8 @@ fn Possible(day: Date) -> impl IntoView {
             on_shelf(batch).unwrap_or_default().into_iter().map(wish).collect::<Vec<Wish>>()
         })
     });
-    let asked = RwSignal::new(wishes.with_untracked(Vec::len) <= FOUND_AT_ONCE);
+    let at_once = wishes.with_untracked(Vec::len) <= FOUND_AT_ONCE;
+    let asked = RwSignal::new(at_once);
     let refused = RwSignal::new(None::<String>);
     let adopt = Callback::new(move |counts: Vec<(OfferId, Exact)>| {
         let edit = state.book.with_untracked(|book| made_of_the_rest(book, day, counts));
@@ -159,7 +160,7 @@ fn Possible(day: Date) -> impl IntoView {
                 .unwrap_or_default()
         });
         view! {
-            <Fold name=say!(counter::best_plan) figure=figure>
+            <Fold name=say!(counter::best_plan) figure=figure open=Signal::stored(!at_once)>
                 <p class="about">{say!(counter::not_enough_about)}</p>
                 <Best wishes best fixed=Some(fixed) adopt=Some(adopt) />
             </Fold>

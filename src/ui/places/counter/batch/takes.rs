@@ -13,7 +13,8 @@ use crate::ui::fields::Tick;
 use crate::ui::live::{flag, live, parts, rows, text, when};
 use crate::ui::mend::fill_in;
 use crate::ui::order;
-use crate::ui::parts::Section;
+use crate::ui::parts::{Fold, is_wide};
+use crate::ui::places::counter::is_tablet;
 use crate::ui::places::counter::said::said;
 use crate::ui::state::AppState;
 use crate::words;
@@ -60,17 +61,17 @@ pub fn TakesList(
         _ => ().into_any(),
     };
     let any = move || !ingredients.with(Vec::is_empty);
+    let items = |list: Memo<Vec<Key>>| text(move || say!(market::items_listed, items = list.with(Vec::len)));
+    let (open, wide) = (Signal::stored(is_tablet()), Signal::stored(is_wide()));
     view! {
         {when(any, move || view! {
-            <Section
-                heading=say!(counter::amounts_needed)
-                about=say!(counter::amounts_needed_about)
-            >
+            <Fold name=say!(counter::amounts_needed) figure=items(ingredients) open=open>
+                <p class="about">{say!(counter::amounts_needed_about)}</p>
                 <ul class="takes">{rows(ingredients, ingredient)}</ul>
-            </Section>
-            <Section heading=say!(common::packaging)>
+            </Fold>
+            <Fold name=say!(common::packaging) figure=items(packaging) open=wide>
                 <ul class="takes">{rows(packaging, pieces)}</ul>
-            </Section>
+            </Fold>
         }.into_any())}
     }
 }

@@ -28,8 +28,8 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact, allergens
                 <p class="soft">{loss}</p>
                 {takes_up}
             </div>
-            <div class="recipe-fill">
-                {filling(state, id, &card, drinks)}
+            <div class="recipe-aside">
+                <div class="recipe-fill">{filling(state, id, &card, drinks)}</div>
                 <p class="allergens">{allergens}</p>
             </div>
             <div class="cautions">{cautions(state, &card)}</div>

@@ -9,8 +9,8 @@ use leptos::prelude::*;
 
 use crate::app::history::Session;
 use crate::app::mend::mended_at;
-use crate::app::route::{Place, Route};
-use crate::book::{Key, OfferId};
+use crate::app::route::{OfBatch, Place, Route};
+use crate::book::{Batch, Key, OfferId};
 use crate::drink::label::allergens_of;
 use crate::drink::make::{card, is_a_number_of_drinks};
 use crate::foundation::measure::{Date, Exact};
@@ -62,7 +62,13 @@ fn Page(id: OfferId, of_batch: Option<Date>) -> impl IntoView {
         let Key::Offer(offer) = key else { return ().into_any() };
         let name = text(move || state.book.with(|book| book.name(Key::Container(offer.container))));
         let here = (offer == id).then_some("page");
-        view! { <a class="chip counter-size" href=Route::Card(offer).address() aria-current=here>{name}</a> }.into_any()
+        // Of a batch, the card for as many as it makes.
+        let address = text(move || {
+            let is = |batch: &Batch| batch.planned().any(|make| make.offer() == offer);
+            let of_batch = of_batch.filter(|day| state.book.with(|book| book.batch(*day).is_some_and(is)));
+            of_batch.map_or(Route::Card(offer), |day| Route::BatchCard(OfBatch { day, offer })).address()
+        });
+        view! { <a class="chip counter-size" href=address aria-current=here>{name}</a> }.into_any()
     };
     let made = move || state.book.with(|book| card(book, id, drinks.get()));
     let stuck = move || {
@@ -113,7 +119,7 @@ fn Page(id: OfferId, of_batch: Option<Date>) -> impl IntoView {
             Ok(card) => making::notes(state, &card),
             Err(_) => ().into_any(),
         })}
-        <p class="kept">{kept}</p>
+        <p class="card-kept">{kept}</p>
         {turning::turning(state, id, of_batch)}
     }
 }
