@@ -28,11 +28,14 @@ pub enum Layer {
     Ice,
 }
 
+/// As many layers of ingredients are told apart by their colours, `layer-0` and on in `style/palette.css`.
+const COLOURS: usize = 8;
+
 impl Layer {
     /// The class of its colour.
     pub fn class(self) -> String {
         match self {
-            Layer::Line(place) => format!("layer layer-{}", place % 6),
+            Layer::Line(place) => format!("layer layer-{}", place % COLOURS),
             Layer::Air => "layer layer-air".into(),
             Layer::Ice => "layer layer-ice".into(),
         }

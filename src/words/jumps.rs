@@ -1,8 +1,8 @@
 //! What is said beside a value that may not be meant.
 
 use super::Speaker;
-use crate::foundation::jump::{Doubt, Kind, USUAL_DENSITY, USUAL_STOCK};
-use crate::foundation::measure::{Density, Exact};
+use crate::foundation::jump::{Doubt, Kind, USUAL_DENSITY, USUAL_LABOR, USUAL_SOLD, USUAL_STOCK};
+use crate::foundation::measure::{Density, Exact, Time};
 use crate::say;
 
 /// What a value was and is now, and what is unusual about it.
@@ -40,6 +40,13 @@ fn usual(kind: Kind, speaker: &Speaker) -> Option<String> {
         }
         Kind::Stock => Some(say!(market::rare_stock, most = speaker.number(Exact::from(USUAL_STOCK)))),
         Kind::TrimYield => Some(say!(market::rare_trim_yield).to_string()),
-        Kind::Price | Kind::Pack | Kind::Size | Kind::Yield | Kind::Margin | Kind::SmallShare | Kind::Labor => None,
+        Kind::Wage => Some(say!(market::rare_wage).to_string()),
+        Kind::Labor => {
+            let most = Time::from_seconds(Exact::from(USUAL_LABOR));
+            Some(say!(market::rare_labor, most = speaker.typed_time(most)))
+        }
+        Kind::Sold => Some(say!(market::rare_sold, most = speaker.number(Exact::from(USUAL_SOLD)))),
+        Kind::SoldInWeek => Some(say!(market::rare_sold_in_week, most = speaker.number(Exact::from(USUAL_SOLD)))),
+        Kind::Price | Kind::Pack | Kind::Size | Kind::Yield | Kind::Margin | Kind::SmallShare => None,
     }
 }

@@ -114,8 +114,12 @@ impl Speaker {
 
     /// Money in the digits of the currency, and in one more where there is something in it.
     pub fn exact_money(&self, money: Money) -> String {
-        let digits = self.currency.digits();
-        self.money_of(money.major().rounded(digits.saturating_add(1)), digits)
+        self.money_of(self.shown_exactly(money).major(), self.currency.digits())
+    }
+
+    /// Money as [`Speaker::exact_money`] shows it: rounded to one digit more than the currency has.
+    pub fn shown_exactly(&self, money: Money) -> Money {
+        Money::from_major(money.major().rounded(self.currency.digits().saturating_add(1)))
     }
 
     /// Money in as many digits as it has, without the currency's sign: what a field shows.

@@ -28,7 +28,7 @@ pub fn said(figures: &[StartingFigure], units: System, speaker: &Speaker) -> Str
             say!(starter::piece_weighs, weight = speaker.amount(weight))
         }),
         density(Figure::Density).map(|density| say!(starter::weighs, density = density)),
-        density(Figure::JuiceDensity).map(|density| say!(starter::weighs, density = density)),
+        density(Figure::JuiceDensity).map(|density| say!(starter::juice_weighs, density = density)),
     ];
     let facts: Vec<String> = facts.into_iter().flatten().take(FEW).collect();
     if facts.is_empty() { say!(starter::name_only).to_string() } else { facts.join(", ") }

@@ -93,6 +93,8 @@ macro_rules! fields {
             $($(#[$about])* $field,)*
             /// The container that a new set is for. It is given, and never missing.
             SharedBy,
+            /// The drink that a new container is for. It is given, and never missing.
+            SoldFor,
         }
 
         impl Field {
@@ -101,6 +103,7 @@ macro_rules! fields {
                 match self {
                     $(Field::$field => $id,)*
                     Field::SharedBy => "@container",
+                    Field::SoldFor => "@drink",
                 }
             }
 
@@ -108,7 +111,7 @@ macro_rules! fields {
             fn needed(self) -> &'static str {
                 match self {
                     $(Field::$field => say!(book::$says),)*
-                    Field::SharedBy => "",
+                    Field::SharedBy | Field::SoldFor => "",
                 }
             }
         }

@@ -22,6 +22,7 @@
 
 mod bring;
 mod case;
+mod own_supply;
 mod read;
 mod search;
 #[cfg(test)]
@@ -29,6 +30,7 @@ mod tests;
 pub mod vessels;
 
 pub use bring::{AtOdds, confirmed, put};
+pub use own_supply::{OwnSupply, free_pack, own_supply};
 pub use read::Spoilt;
 
 use crate::book::{Allergen, Basis, Produce, Stage};

@@ -283,6 +283,7 @@ fn a_usual_bottle_is_filled_to_the_size_that_it_goes_by() {
     assert_eq!(sizes(VesselKind::Cup, Unit::UsFluidOunce), ["12", "16", "20", "24"]);
     assert_eq!(sizes(VesselKind::Bottle, Unit::Millilitre), ["250", "330", "500", "750"]);
     assert_eq!(sizes(VesselKind::Bottle, Unit::Litre), ["1"]);
+    assert_eq!(sizes(VesselKind::Cup, Unit::Millilitre), ["200", "300", "400", "500"]);
     for vessel in &all {
         let container = vessel.container(ContainerId::from_random(1), "A bottle".into());
         let filled = fill(&container).unwrap();

@@ -26,7 +26,7 @@ pub struct Vessel {
 }
 
 /// Kind, size it goes by, hundredths of what it holds to the rim, unit.
-const USUAL: [(VesselKind, i64, i64, Unit); 15] = [
+const USUAL: [(VesselKind, i64, i64, Unit); 19] = [
     (VesselKind::Bottle, 2, 220, Unit::UsFluidOunce),
     (VesselKind::Bottle, 8, 860, Unit::UsFluidOunce),
     (VesselKind::Bottle, 12, 1_270, Unit::UsFluidOunce),
@@ -42,6 +42,10 @@ const USUAL: [(VesselKind, i64, i64, Unit); 15] = [
     (VesselKind::Bottle, 500, 52_000, Unit::Millilitre),
     (VesselKind::Bottle, 750, 77_500, Unit::Millilitre),
     (VesselKind::Bottle, 1, 103, Unit::Litre),
+    (VesselKind::Cup, 200, 22_500, Unit::Millilitre),
+    (VesselKind::Cup, 300, 33_000, Unit::Millilitre),
+    (VesselKind::Cup, 400, 43_500, Unit::Millilitre),
+    (VesselKind::Cup, 500, 54_000, Unit::Millilitre),
 ];
 
 /// Usual bottles and cups, those in the units of a book before the others.

@@ -70,7 +70,15 @@ impl Kind {
         match self {
             Kind::TrimYield | Kind::Yield | Kind::Tax | Kind::Margin => Some(Exact::ONE),
             Kind::SmallShare => Some(Exact::new(2, 1)),
-            Kind::Price | Kind::Pack | Kind::Size | Kind::Density | Kind::Labor | Kind::Stock => None,
+            Kind::Price
+            | Kind::Pack
+            | Kind::Size
+            | Kind::Density
+            | Kind::Labor
+            | Kind::Wage
+            | Kind::Stock
+            | Kind::Sold
+            | Kind::SoldInWeek => None,
         }
     }
 }

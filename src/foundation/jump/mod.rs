@@ -20,6 +20,15 @@ pub const USUAL_DENSITY: [Exact; 2] = [Exact::new(2, 1), Exact::new(3, 0)];
 /// The most of one thing that a shop usually has on its shelf, in whichever unit.
 pub const USUAL_STOCK: u32 = 100_000;
 
+/// The most that an hour of work costs, in whichever currency: only what is beyond all of them is asked about.
+const USUAL_WAGE: u32 = 100_000;
+
+/// The longest time that a drink or a batch takes, in seconds: a shift of eight hours.
+pub const USUAL_LABOR: u32 = 28_800;
+
+/// The most that one size sells in a week.
+pub const USUAL_SOLD: u32 = 10_000;
+
 /// What kind of value a field holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kind {
@@ -41,8 +50,14 @@ pub enum Kind {
     Margin,
     /// A share that is often a few percent: waste, a loss, a fee.
     SmallShare,
-    /// A time that work takes.
+    /// A time that work takes, in seconds.
     Labor,
+    /// What an hour of work costs.
+    Wage,
+    /// How many of a size are sold in a usual week: an average.
+    Sold,
+    /// How many were sold in one week.
+    SoldInWeek,
     /// What is on the shelf: it changes by several times with every delivery.
     Stock,
 }
@@ -65,10 +80,14 @@ impl Kind {
         }
         match was {
             _ if self.is_unusual(now) => Some(Doubt::Unusual),
-            // Small shares and stock change by several times without harm.
-            Some(was) if !matches!(self, Kind::SmallShare | Kind::Stock) && far(was, now) => Some(Doubt::Far),
+            Some(was) if !self.changes_freely() && far(was, now) => Some(Doubt::Far),
             _ => None,
         }
+    }
+
+    /// Whether it changes by several times without harm.
+    const fn changes_freely(self) -> bool {
+        matches!(self, Kind::SmallShare | Kind::Stock | Kind::Labor | Kind::Sold | Kind::SoldInWeek)
     }
 
     fn is_unusual(self, now: Figure) -> bool {
@@ -81,9 +100,11 @@ impl Kind {
             Kind::TrimYield => number < Exact::new(5, 0),
             Kind::Tax => number > Exact::new(50, 0),
             Kind::Density => number < USUAL_DENSITY[0] || number > USUAL_DENSITY[1],
-            Kind::Price | Kind::Pack | Kind::Size | Kind::Yield | Kind::Margin | Kind::SmallShare | Kind::Labor => {
-                false
-            }
+            Kind::Wage => number > Exact::from(USUAL_WAGE),
+            Kind::Labor => number > Exact::from(USUAL_LABOR),
+            Kind::Sold => number > Exact::from(USUAL_SOLD),
+            Kind::SoldInWeek => number > Exact::from(USUAL_SOLD) || number.floor() != number,
+            Kind::Price | Kind::Pack | Kind::Size | Kind::Yield | Kind::Margin | Kind::SmallShare => false,
         }
     }
 }
@@ -124,6 +145,14 @@ mod tests {
     }
 
     #[test]
+    fn what_changes_freely_is_never_far() {
+        for kind in [Kind::SmallShare, Kind::Stock, Kind::Labor, Kind::Sold, Kind::SoldInWeek] {
+            assert_eq!(doubt(kind, "10", "90"), None, "{kind:?}");
+        }
+        assert_eq!(doubt(Kind::Wage, "18", "1800"), Some(Doubt::Far));
+    }
+
+    #[test]
     fn amounts_are_compared_in_one_unit() {
         for (was, now, far) in [
             ("10 lb", "160 oz", false),
@@ -153,6 +182,18 @@ mod tests {
             (Kind::Density, "1.04", "3", false),
             (Kind::Density, "", "3.01", true),
             (Kind::TrimYield, "", "4.99", true),
+            (Kind::Wage, "", "99999999", true),
+            // Yen and pesos have wages of thousands.
+            (Kind::Wage, "", "12000", false),
+            // 16666 minutes and 39 seconds.
+            (Kind::Labor, "", "999999", true),
+            (Kind::Labor, "", "28800", false),
+            (Kind::Sold, "", "99999999", true),
+            // An average has fractions.
+            (Kind::Sold, "", "1.5", false),
+            (Kind::SoldInWeek, "", "1.5", true),
+            (Kind::SoldInWeek, "", "10001", true),
+            (Kind::SoldInWeek, "40", "9", false),
             (Kind::TrimYield, "10", "5", false),
             (Kind::Yield, "10", "4.99", false),
             // What was unusual before and is the same is not asked about.

@@ -9,7 +9,7 @@ use super::readings::TypeIn;
 use crate::app::history::{History, Session};
 use crate::book::{BookId, Key};
 use crate::foundation::jump::{Doubt, Figure, Kind, Question};
-use crate::foundation::measure::{Density, read_density};
+use crate::foundation::measure::{Density, Time, read_density, read_time};
 use crate::say;
 use crate::store::asked::{keep_question, question};
 use crate::ui::library::{Library, Phase};
@@ -81,7 +81,11 @@ impl Asked {
     }
 
     fn figure(&self, shown: &str) -> Option<Figure> {
-        Figure::shown(shown, self.state.units(), self.state.speaker.get().style())
+        let speaker = self.state.speaker.get();
+        match self.asks.kind {
+            Kind::Labor => read_time(shown, speaker.style()).ok().map(|time| Figure::Number(time.seconds())),
+            _ => Figure::shown(shown, self.state.units(), speaker.style()),
+        }
     }
 
     fn in_force(&self) -> Option<Figure> {
@@ -175,7 +179,9 @@ impl Asked {
     fn said(&self, figure: Figure) -> String {
         let state = self.state;
         match (figure, self.asks.kind) {
-            (Figure::Number(number), Kind::Price) => state.money(crate::foundation::measure::Money::from_major(number)),
+            (Figure::Number(number), Kind::Price | Kind::Wage) => {
+                state.money(crate::foundation::measure::Money::from_major(number))
+            }
             (Figure::Number(number), Kind::Density) => {
                 state.speaker.get().density(Density::from_grams_per_millilitre(number))
             }
@@ -191,6 +197,9 @@ impl Asked {
         match figure {
             // With its unit it means the same in a book of any units.
             Figure::Number(number) if self.asks.kind == Kind::Density => format!("{} g/mL", self.state.number(number)),
+            Figure::Number(number) if self.asks.kind == Kind::Labor => {
+                self.state.speaker.get().typed_time(Time::from_seconds(number))
+            }
             Figure::Number(number) => self.state.number(number),
             Figure::Amount(amount) => self.state.amount(amount),
             Figure::Length(length) => self.state.typed_length(length),

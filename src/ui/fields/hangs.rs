@@ -53,9 +53,9 @@ impl Hangs {
         self.unread.with(|unread| !unread.is_empty())
     }
 
-    /// The label of a field that cannot be read, following it.
-    pub fn unread_label(self) -> Option<String> {
-        self.unread.with(|unread| unread.first().map(|(_, label)| label.clone()))
+    /// The labels of all fields that cannot be read, following them.
+    pub fn unread_labels(self) -> Vec<String> {
+        self.unread.with(|unread| unread.iter().map(|(_, label)| label.clone()).collect())
     }
 
     /// What stands in place of an answer. Returns an empty text while all can be read.

@@ -5,12 +5,12 @@ mod rules;
 
 use names::{name, of_goods, stage_of};
 
-use super::{Speaker, stage};
-use crate::book::{Book, Key};
+use super::{Speaker, stage, starting};
+use crate::book::{self, Book, Goods, Key};
 use crate::drink::fill::{ICE_DENSITY, MELTED_DENSITY};
 use crate::foundation::measure::{Exact, System, Volume};
 use crate::say;
-use crate::working::{Fact, Figure, Name, Rule, Step};
+use crate::working::{Fact, Figure, Name, OfGoods, Rule, Step};
 
 /// Says the steps of a working, in the units and the currency of a book.
 #[derive(Clone, Copy, Debug)]
@@ -70,11 +70,30 @@ impl Working<'_> {
     pub fn sentence(&self, step: &Step) -> String {
         match step.rule {
             Rule::Given(Key::Settings) => say!(working::entered_in_book).to_string(),
-            Rule::Given(key) => say!(working::entered_in, name = self.book.name(key)),
+            Rule::Given(key) => {
+                self.brought(step).unwrap_or_else(|| say!(working::entered_in, name = self.book.name(key)))
+            }
             Rule::Fact(fact) => self.fact(fact),
             Rule::Opens(_) => say!(working::own_math).to_string(),
             _ => self.by_rule(step).unwrap_or_else(|| self.listed(step)),
         }
+    }
+
+    /// Where a figure is from that was brought with its ingredient, and that nobody typed or confirmed.
+    fn brought(&self, step: &Step) -> Option<String> {
+        let Name::Of(Goods::Ingredient(id), of) = step.name else { return None };
+        let figure = match of {
+            OfGoods::TrimYield => book::Figure::TrimYield,
+            OfGoods::PressYield => book::Figure::PressYield,
+            OfGoods::Density => book::Figure::Density,
+            OfGoods::JuiceDensity => book::Figure::JuiceDensity,
+            OfGoods::PieceWeight => book::Figure::PieceWeight,
+            _ => return None,
+        };
+        let ingredient = self.book.ingredient(id)?;
+        let brought = ingredient.starting_figures().find(|it| it.figure == figure)?;
+        let of = say!(working::starting_figure_of, name = &ingredient.name);
+        Some([of, starting::basis(brought.basis, None)].join(" "))
     }
 
     /// A working as text, one step a line, each step after those before it and deeper by two
@@ -137,8 +156,27 @@ impl Working<'_> {
             all => {
                 let sign = if step.rule == Rule::Difference { " − " } else { " + " };
                 let terms: Vec<String> = all.iter().map(named).collect();
-                say!(working::equation, terms = terms.join(sign), result = result)
+                if self.is_rounded_apart(step) {
+                    say!(working::equation_rounded, terms = terms.join(sign), result = result)
+                } else {
+                    say!(working::equation, terms = terms.join(sign), result = result)
+                }
             }
         }
+    }
+
+    /// Whether amounts of money in a row, as they are shown, do not come to the result that is shown.
+    fn is_rounded_apart(&self, step: &Step) -> bool {
+        let shown = |step: &Step| match step.figure {
+            Figure::Money(money) => Some(self.speaker.shown_exactly(money)),
+            _ => None,
+        };
+        let [first, others @ ..] = step.from.as_slice() else { return false };
+        let added = others.iter().try_fold(shown(first), |sum, term| {
+            let (sum, term) = (sum?, shown(term)?);
+            let next = if step.rule == Rule::Difference { sum.minus(term) } else { sum.plus(term) };
+            next.ok().map(Some)
+        });
+        added.flatten().is_some_and(|sum| shown(step) != Some(sum))
     }
 }

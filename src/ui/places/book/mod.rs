@@ -19,7 +19,7 @@ use crate::exchange;
 use crate::say;
 use crate::ui::library::{DEMO, Library, Phase, SECOND_DEMO, Way};
 use crate::ui::live::{press, text, trouble, when};
-use crate::ui::parts::Section;
+use crate::ui::parts::{Fold, Section, is_wide};
 use crate::ui::saving::{before_deleting, without_a_copy};
 use crate::ui::state::AppState;
 use crate::ui::welcome::Books;
@@ -82,11 +82,13 @@ pub fn BookPage() -> impl IntoView {
             {without_a_copy(library)}
             <deleted::DeletedBooks />
         </Section>
-        <this_device::ThisDevice />
-        <LockDevice />
-        <Section heading=say!(book::cautions)>
-            <p>{cautions}</p>
-        </Section>
+        <div class="folds">
+            <this_device::ThisDevice />
+            <LockDevice />
+            <Fold name=say!(book::cautions) figure=Signal::stored(String::new()) open=is_wide()>
+                <p>{cautions}</p>
+            </Fold>
+        </div>
     }
 }
 

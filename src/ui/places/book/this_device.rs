@@ -14,7 +14,7 @@ use crate::ui::fields::Choice;
 use crate::ui::language::{crew_has_its_own, language, table};
 use crate::ui::live::trouble;
 use crate::ui::locale::language_name;
-use crate::ui::parts::Section;
+use crate::ui::parts::{Fold, is_wide};
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -44,7 +44,8 @@ pub fn ThisDevice() -> impl IntoView {
         .join(" · ")
     };
     view! {
-        <Section heading=say!(device::this_device) about=say!(device::about)>
+        <Fold name=say!(device::this_device) figure=Signal::stored(String::new()) open=is_wide()>
+            <p class="about">{say!(device::about)}</p>
             <div class="fields">
                 {choice(
                     say!(device::language),
@@ -65,7 +66,7 @@ pub fn ThisDevice() -> impl IntoView {
             </div>
             {trouble(move || Some(not_here.get()).filter(|sentence| !sentence.is_empty()))}
             <p class="about">{say!(device::written_like, sample = sample())}</p>
-        </Section>
+        </Fold>
     }
 }
 

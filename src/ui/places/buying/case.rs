@@ -10,6 +10,7 @@ use crate::foundation::measure::Money;
 use crate::say;
 use crate::ui::fields::{self, Addition, Entry, Example, Field, Hangs, asks};
 use crate::ui::live::text;
+use crate::ui::starter;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -48,6 +49,16 @@ pub fn case_fields(
         Goods::Ingredient(_) => words::example(wanted(book).unit, book.settings().units),
         Goods::Packaging(_) => "100".to_string(),
     });
+    // What the starter list suggested was typed by nobody: another size is asked about only after one of the owner's.
+    let own_contents = text(move || {
+        let suggested = match goods {
+            Goods::Ingredient(id) => state.book.with(|book| book.ingredient(id).and_then(starter::row_of)),
+            Goods::Packaging(_) => None,
+        };
+        let suggested = suggested.and_then(|row| row.contents(state.units()));
+        let contents = state.book.with(|book| pack_of(book, goods, id)).map(|pack| pack.contents);
+        contents.filter(|contents| Some(*contents) != suggested).map(|it| state.amount(it)).unwrap_or_default()
+    });
     let set_contents = fields::amount(say!(goods::pack_size), Example::Amount, wanted, move |book, amount| {
         pack_changed(book, goods, id, |pack| pack.contents = amount)
     });
@@ -61,7 +72,7 @@ pub fn case_fields(
     view! {
         <Entry
             label=say!(goods::pack_size)
-            asks=asks(Kind::Pack, goods, format!("{id}/contents"))
+            asks=asks(Kind::Pack, goods, format!("{id}/contents")).about(own_contents)
             of=id.number()
             hangs
             caret=caret == Caret::Contents

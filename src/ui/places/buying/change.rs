@@ -1,6 +1,8 @@
 //! The edits that change one thing that is bought or poured into.
 
-use crate::book::{Book, Container, ContainerId, Edit, Goods, Ingredient, IngredientId, Key, Pack, PackId, Record};
+use crate::book::{
+    Book, Container, ContainerId, Edit, Goods, Ingredient, IngredientId, Key, Offer, OfferId, Pack, PackId, Record,
+};
 use crate::foundation::measure::{Amount, Date, Dimension, Measure, Money, Unit, Wanted};
 
 /// The edit that changes one container. Returns `None` if it is gone.
@@ -8,6 +10,17 @@ pub fn changed(book: &Book, id: ContainerId, change: impl FnOnce(&mut Container)
     let mut container = book.container(id)?.clone();
     change(&mut container);
     Some(Edit::Put(Record::Container(container)))
+}
+
+/// The edit that puts a new container, with the size of the drink that it is for: `sold_for` is its key.
+pub fn container_added(book: &Book, container: Container, sold_for: &str) -> Edit {
+    let offer = match Key::from_text(sold_for) {
+        Some(Key::Drink(drink)) if book.drink(drink).is_some() => Some(OfferId { drink, container: container.id }),
+        _ => None,
+    };
+    let mut edits = vec![Edit::Put(Record::Container(container))];
+    edits.extend(offer.map(|offer| Edit::Put(Record::Offer(Offer::new(offer)))));
+    Edit::Together(edits)
 }
 
 /// The edit that changes one ingredient. Returns `None` if it is gone.

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::change::{changed, size};
+use super::change::{changed, container_added, size};
 use super::deposit::Deposit;
 use super::headspace::{EMPTY, Poured, answer};
 use super::holds::{Holds, as_typed, first_way};
@@ -11,7 +11,7 @@ use super::stands::Stands;
 use super::uses::Uses;
 use super::usual_sizes::usual_sizes;
 use crate::app::route::Route;
-use crate::book::{Book, Container, ContainerId, Edit, Headspace, Key, Record};
+use crate::book::{Book, Container, ContainerId, Headspace, Key};
 use crate::say;
 use crate::ui::fields::{self, Addition, Draft, Entry, Field, Hangs};
 use crate::ui::kept;
@@ -47,7 +47,7 @@ fn Page(id: ContainerId) -> impl IntoView {
         );
         let new = Container::new(id, name?, brimful?);
         let container = Container { headspace: Headspace::Volume(empty?), ..new };
-        Some(Edit::Put(Record::Container(container)))
+        Some(container_added(book, container, &typed.letters(Field::SoldFor)))
     });
     let is_new = !untrack(|| new.is_there());
     let rename = fields::text(say!(labels::menu_name), move |book, name| changed(book, id, |it| it.name = name));

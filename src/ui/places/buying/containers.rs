@@ -5,10 +5,10 @@ use leptos::prelude::*;
 use super::shared::AllSets;
 use super::tabs::Tabs;
 use crate::app::route::Route;
-use crate::book::{ContainerId, Key};
+use crate::book::{ContainerId, DrinkId, Key};
 use crate::drink::fill::{Fill, fill};
 use crate::say;
-use crate::ui::fields::Draft;
+use crate::ui::fields::{Draft, Field};
 use crate::ui::live::{flag, press, rows, text, when};
 use crate::ui::order;
 use crate::ui::random::random;
@@ -46,7 +46,7 @@ pub fn Containers() -> impl IntoView {
                     <ul class="goods-rows">{rows(listed, row)}</ul>
                 </section>
                 <p class="actions">
-                    <button class="main" on:click=press(move || add_container(state))>
+                    <button class="main" on:click=press(move || add_container(state, None))>
                         {say!(labels::add_container)}
                     </button>
                 </p>
@@ -90,8 +90,12 @@ pub(super) fn goods_row(to: Route, name: Signal<String>, about: Signal<String>, 
     .into_any()
 }
 
-/// Begins a container on its own page.
-pub fn add_container(state: AppState) {
+/// Begins a container on its own page; once it is in the book, a drink that it is for is sold in it.
+pub fn add_container(state: AppState, sold_for: Option<DrinkId>) {
     let id = ContainerId::from_random(random());
-    Draft::of_record(Key::Container(id)).begin_on(state, Route::Container(id));
+    let draft = Draft::of_record(Key::Container(id));
+    draft.begin_on(state, Route::Container(id));
+    if let Some(drink) = sold_for {
+        draft.set(state, Field::SoldFor, &Key::Drink(drink).to_string());
+    }
 }

@@ -115,7 +115,9 @@ pub(super) fn yields_of(it: &Ingredient, state: AppState) -> String {
 
 /// What is known of the weight of an ingredient: its juice, else itself, else a piece.
 fn weight_of(it: &Ingredient, state: AppState) -> String {
-    let density = it.juice_density.or(it.density).map(|density| state.speaker.get().density(density));
+    let said = |density| state.speaker.get().density(density);
+    let juice = it.juice_density.map(|density| say!(starter::juice_weighs, density = said(density)));
+    let density = juice.or_else(|| it.density.map(said));
     let piece = || it.piece_weight.map(|mass| state.amount(Amount::of_kept_mass(mass, state.units())));
     density.or_else(piece).unwrap_or_else(|| say!(common::none).to_string())
 }

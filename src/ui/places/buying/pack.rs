@@ -5,6 +5,7 @@ use web_sys::Element;
 
 use super::case::{Caret, case_fields};
 use super::change::{pack_changed, packs_changed};
+use super::first_case::costs_nothing;
 use super::heard::{heard_on, still_so};
 use super::starting::usual_case;
 use super::tiers::Tiers;
@@ -95,6 +96,10 @@ pub(super) fn PackRow(
     let case = case_fields(goods, id, &new, hangs, caret, usual_case(goods, id));
     let answers = of_yields.answer(move || hangs.answer(move || answers(state, goods, id, first)));
     let rest = new.once_there(move || rest(state, goods, id, first, hangs));
+    let own = new.until_there(move || match goods {
+        Goods::Ingredient(id) => costs_nothing(state, id),
+        Goods::Packaging(_) => ().into_any(),
+    });
     let is_in_book = new.clone();
     let name = text(move || {
         let name = state.book.with(pack).map(|pack| words::quotes::pack(&pack, &state.speaker.get()));
@@ -135,6 +140,7 @@ pub(super) fn PackRow(
                         />
                     </div>
                     {new.needs()}
+                    {own}
                     {new.discard()}
                     {answers}
                     {rest}

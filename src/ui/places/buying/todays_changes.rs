@@ -168,7 +168,7 @@ fn changes(state: AppState, book: &Book) -> Vec<ChangedOn> {
 }
 
 /// The price before today of a pack whose price nobody had dated, following the steps.
-fn undated(state: AppState) -> impl Fn(Goods, PackId) -> Option<Money> {
+pub(super) fn undated(state: AppState) -> impl Fn(Goods, PackId) -> Option<Money> {
     let since = midnight();
     move |goods, pack| state.history.with(|history| history.undated_price(goods, pack, since))
 }
@@ -207,7 +207,11 @@ fn cost_of(costs: Costs, change: &ChangedOn) -> Option<Option<WeeklyCost>> {
 fn row(state: AppState, change: &ChangedOn, costs: Costs, (place, undone): (usize, Undone), gone: bool) -> AnyView {
     let change = *change;
     let goods = change.changed.goods;
-    let said = words::watch::changed(&change, &state.speaker.get_untracked());
+    let said = if gone {
+        say!(market::price_back, was = untrack(|| state.money(change.changed.before)))
+    } else {
+        words::watch::changed(&change, &state.speaker.get_untracked())
+    };
     let name = text(move || state.book.with(|book| book.name(Key::from(goods))));
     let pack = text(move || state.book.with(|book| words::watch::changed_pack(&change, book, &state.speaker.get())));
     let cost = text(move || {

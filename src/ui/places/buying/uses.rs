@@ -4,13 +4,14 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use super::first_case::first_case;
 use crate::app::route::Route;
-use crate::book::{Book, Edit, Key, Packaging, PackagingId, PackagingUse, Record};
+use crate::book::{Book, Edit, Goods, Key, Packaging, PackagingId, PackagingUse, Record};
 use crate::drink::cost::piece_cost;
 use crate::foundation::measure::Money;
 use crate::say;
-use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, NewThing, begun};
-use crate::ui::live::{rows, text};
+use crate::ui::fields::{self, Addition, Choice, Draft, Entry, Field, Hangs, NewThing, begun};
+use crate::ui::live::{rows, text, when};
 use crate::ui::order;
 use crate::ui::parts::{Fold, TakeOut};
 use crate::ui::random::random;
@@ -96,7 +97,7 @@ pub fn Uses(
         Key::Packaging(packaging) => view! { <Row of packaging /> }.into_any(),
         _ => ().into_any(),
     };
-    let figure = text(move || match used.with(Vec::len) {
+    let figure = text(move || match state.book.with(|book| uses(book, of).len()) {
         0 => say!(common::none).to_string(),
         count => {
             let cost = state.book.with(|book| cost(book, of));
@@ -161,7 +162,6 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         view! {
             <Entry
                 label=say!(goods::name_of_new_packaging)
-                label_hidden=true
                 letters=true
                 caret=true
                 of
@@ -186,12 +186,13 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
         })
     });
     let cost = new.once_there(move || view! { <span class="set-cost">{cost}</span> }.into_any());
+    let case = new.once_there(move || without_case(state, packaging));
     view! {
-        <li class="set-row">
+        <li class="set-row" class:set-naming=!is_named>
             {name_or_link}
             <Entry
                 label=amount_label
-                label_hidden=true
+                label_hidden=is_named
                 letters=true
                 of=packaging.number()
                 caret=is_new && is_named
@@ -202,6 +203,20 @@ fn Row(of: Key, packaging: PackagingId) -> impl IntoView {
             {cost}
             <TakeOut name=name on_click=new.take_out(remove) />
             {new.needs()}
+            {case}
         </li>
     }
+}
+
+/// The fields of the first case of packaging that has none; they stay once they stand there.
+fn without_case(state: AppState, packaging: PackagingId) -> AnyView {
+    let has_none = move || state.book.with(|book| book.packaging(packaging).is_some_and(|it| it.packs.is_empty()));
+    let is_shown = Memo::new(move |was: Option<&bool>| was == Some(&true) || has_none());
+    when(
+        move || is_shown.get(),
+        move || {
+            let case = first_case(Goods::Packaging(packaging), Hangs::new(), false);
+            view! { <div class="set-case">{case}</div> }.into_any()
+        },
+    )
 }

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::book::{ContainerId, Edit, Record};
+use super::change::container_added;
+use crate::book::ContainerId;
 use crate::buying::starter::vessels::{Vessel, usual};
 use crate::say;
 use crate::ui::fields::{Addition, Draft, Field};
@@ -21,8 +22,9 @@ pub(super) fn usual_sizes(id: ContainerId, draft: Draft, new: &Addition) -> AnyV
     let choose = move |vessel: Vessel| {
         let typed = untrack(|| draft.text(state, Field::Name)).trim().to_string();
         let name = if typed.is_empty() { words::vessel(&vessel, &state.speaker.get_untracked()) } else { typed };
-        let made =
-            state.apply(say!(labels::add_container_step), Edit::Put(Record::Container(vessel.container(id, name))));
+        let sold_for = untrack(|| draft.text(state, Field::SoldFor));
+        let edit = state.book.with_untracked(|book| container_added(book, vessel.container(id, name), &sold_for));
+        let made = state.apply(say!(labels::add_container_step), edit);
         if made.is_ok() {
             draft.discard(state);
         }

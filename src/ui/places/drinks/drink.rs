@@ -154,6 +154,15 @@ fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
         let margin = words::margin_on(state.book.with(|book| book.settings().cost_basis));
         if offers.with(Vec::is_empty) { String::new() } else { say!(first::margin_and_sold, margin = margin) }
     });
+    // A target of its own is the reason why a size is on target that would not be on the book's.
+    let own_target = text(move || {
+        let targets = state.book.with(|book| {
+            let (own, of_book) = (book.drink(id)?.target?, book.settings().target);
+            (own != of_book).then_some((own, of_book))
+        });
+        let said = |(own, of_book)| say!(drinks::own_target, own = state.percent(own), book = state.percent(of_book));
+        targets.map(said).unwrap_or_default()
+    });
     let free = Memo::new(move |_| {
         state.book.with(|book| {
             let free = |key: &Key| match key {
@@ -168,7 +177,7 @@ fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
     });
     let add = Arc::new(move |chosen: &str| {
         if chosen == NEW_CONTAINER {
-            add_container(state);
+            add_container(state, Some(id));
             return Ok(());
         }
         let Some(Key::Container(container)) = Key::from_text(chosen) else { return Ok(()) };
@@ -209,6 +218,10 @@ fn SoldIn(id: DrinkId, hangs: Hangs) -> impl IntoView {
                     view! {
                         <ul class="size-tags">{rows(offers, tag)}</ul>
                         <p class="hollow size-terms">{terms}</p>
+                        {when(
+                            move || !own_target.with(String::is_empty),
+                            move || view! { <p class="hollow size-terms">{own_target}</p> }.into_any(),
+                        )}
                     }
                         .into_any()
                 })}

@@ -6,13 +6,14 @@ use leptos::prelude::*;
 
 use super::change::changed;
 use super::line::{CHOSEN, LINE, LineRow, SOMETHING_NEW, in_glass, new_line};
+use crate::app::first_price::share_of;
 use crate::book::{Book, DrinkId, Key, LineId};
 use crate::drink::fill::written_volume;
 use crate::foundation::jump::Kind;
-use crate::foundation::measure::{Dimension, Wanted};
+use crate::foundation::measure::{Amount, Dimension, Share, Volume, Wanted};
 use crate::say;
 use crate::ui::fields::{self, Addition, Choice, Entry, Field, Hangs, asks, begun};
-use crate::ui::live::{parts, text};
+use crate::ui::live::{live, parts, press, text};
 use crate::ui::order;
 use crate::ui::parts::Section;
 use crate::ui::random::random;
@@ -21,6 +22,9 @@ use crate::words;
 
 /// The size of a new recipe, by what is missing while its field is empty.
 pub(super) const MAKES: Field = Field::RecipeMakes;
+
+/// As many decimals has the size that is offered for a recipe.
+const PLACES: u32 = 1;
 
 /// The recipe of a drink.
 #[component]
@@ -60,15 +64,18 @@ pub fn Recipe(
         }
     });
     // What the recipe makes is its name for a size; what fills a size is taken from the ingredients.
-    let follows = text(move || {
-        let sum = state.book.with(|book| {
+    let made = move || {
+        if hangs.is_unread() {
+            return None;
+        }
+        state.book.with(|book| {
             let drink = book.drink(id)?;
-            let makes = state.volume(drink.reference.volume().ok()??);
-            let volume = state.volume(written_volume(book, drink).ok().filter(|sum| sum.is_positive())?);
-            (volume != makes && !hangs.is_unread()).then(|| say!(drinks::sizes_follow, volume = volume))
-        });
-        sum.unwrap_or_default()
-    });
+            let (makes, sum) = (drink.reference.volume().ok()??, written_volume(book, drink).ok()?);
+            let differs = sum.is_positive() && state.volume(sum) != state.volume(makes);
+            differs.then_some((makes, sum))
+        })
+    };
+    let follows = live(move || made().map(|(makes, sum)| scaled_from(state, id, makes, sum)).into_any());
     let ingredients = Memo::new(move |_| {
         let mut options = state.book.with(|book| order::options(book, order::ingredients(book)));
         options.insert(0, (String::new(), say!(drinks::choose_ingredient).to_string()));
@@ -116,10 +123,32 @@ pub fn Recipe(
                 value
                 commit
             />
-            <p class="soft">{follows}</p>
+            {follows}
             {list}
         </Section>
     }
+}
+
+/// How a size is scaled from what the ingredients make, and a press that writes the recipe for just that.
+fn scaled_from(state: AppState, id: DrinkId, makes: Volume, sum: Volume) -> AnyView {
+    let unit = state.book.with(|book| book.settings().units.drink_unit());
+    let set = share_of(sum, Share::WHOLE, unit).map(|amount| {
+        let reference = Amount::new(amount.number.rounded(PLACES), amount.unit);
+        let name = say!(drinks::set_recipe_size, volume = state.amount(reference));
+        let set = move || {
+            let edit = state.book.with_untracked(|book| changed(book, id, |it| it.reference = reference));
+            // What its ingredients make is above zero, and a volume.
+            let _ = edit.map(|edit| state.apply(say!(drinks::recipe_size), edit));
+        };
+        view! { <button class="button" on:click=press(set)>{name}</button> }
+    });
+    let factor = makes.ratio_to(sum).map(|factor| state.number(factor.rounded(2))).unwrap_or_default();
+    let (volume, makes) = (state.volume(sum), state.volume(makes));
+    view! {
+        <p class="soft">{say!(drinks::sizes_follow, volume = volume, makes = makes, factor = factor)}</p>
+        <p class="actions">{set}</p>
+    }
+    .into_any()
 }
 
 /// The size that a recipe is written for.

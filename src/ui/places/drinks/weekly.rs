@@ -2,9 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::book::{Edit, Offer, OfferId, Record};
+use crate::book::{Edit, Key, Offer, OfferId, Record};
+use crate::foundation::jump::Kind;
 use crate::say;
-use crate::ui::fields::{self, Entry, Hangs};
+use crate::ui::fields::{self, Entry, Hangs, asks};
 use crate::ui::live::text;
 use crate::ui::state::AppState;
 
@@ -21,6 +22,7 @@ pub fn Weekly(
     view! {
         <Entry
             label=say!(common::drinks_sold_per_week)
+            asks=asks(Kind::Sold, Key::Offer(id), "weekly")
             hangs
             example=say!(drinks::not_known)
             value=text(move || weekly().map(|weekly| state.number(weekly)).unwrap_or_default())

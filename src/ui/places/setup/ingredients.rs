@@ -14,10 +14,10 @@ use crate::foundation::measure::Amount;
 use crate::say;
 use crate::ui::fields::{Field, Hangs, NewThing, Search, begun};
 use crate::ui::language;
-use crate::ui::live::{live, parts, press, text, trouble, when};
+use crate::ui::live::{parts, press, text, trouble, when};
 use crate::ui::order;
 use crate::ui::parts::{TakeOut, figures};
-use crate::ui::places::buying::{Caret, case_fields, pack_addition, pack_draft, usable_costs};
+use crate::ui::places::buying::{first_case, pack_draft, usable_costs};
 use crate::ui::random::random;
 use crate::ui::starter::{self, Matches};
 use crate::ui::state::AppState;
@@ -181,7 +181,7 @@ fn row(
     let fields = move || {
         let caret = open.get_untracked() == Some(id);
         view! {
-            {case_fields_of(id, hangs, caret)}
+            {first_case(goods, hangs, caret)}
             {hangs.while_read(move || view! { <dl class="figures">{figures(costs)}</dl> }.into_any())}
         }
         .into_any()
@@ -212,53 +212,6 @@ fn row(
         </li>
     }
     .into_any()
-}
-
-/// The fields of the case of an ingredient: of the one that is bought now, or of its first. With `caret`, the first
-/// field that is empty takes the caret.
-pub fn case_fields_of(id: IngredientId, hangs: Hangs, caret: bool) -> AnyView {
-    let state = AppState::here();
-    let goods = Goods::Ingredient(id);
-    let bought = state.book.with_untracked(|book| book.packs(goods).first().map(|pack| pack.id));
-    let waiting = || untrack(|| begun(state, NewThing::Pack, Some(Key::from(goods)))).first().copied();
-    let case = bought.or_else(|| waiting().map(PackId::from_random)).unwrap_or_else(|| {
-        let new = PackId::from_random(random());
-        pack_draft(goods, new).begin(state);
-        new
-    });
-    let suggested = untrack(|| pack_draft(goods, case).text(state, Field::PackSize));
-    let caret = match caret {
-        true if suggested.is_empty() && bought.is_none() => Caret::Contents,
-        true => Caret::Price,
-        false => Caret::None,
-    };
-    let new = pack_addition(goods, case);
-    let in_book = move || {
-        let pack = state.book.with(|book| book.packs(goods).iter().find(|pack| pack.id == case).cloned());
-        pack.map(|pack| state.amount(pack.contents))
-    };
-    let note = text(move || {
-        let now = in_book().unwrap_or_else(|| pack_draft(goods, case).text(state, Field::PackSize));
-        let usual = !suggested.is_empty() && now == suggested;
-        if usual { say!(setup::usual_case).to_string() } else { String::new() }
-    });
-    let missing = is_missing(state, goods);
-    view! {
-        <div class="pair">{case_fields(goods, case, &new, hangs, caret, note)}</div>
-        {missing}
-    }
-    .into_any()
-}
-
-/// Says quietly that an ingredient waits for its case.
-fn is_missing(state: AppState, goods: Goods) -> AnyView {
-    let waits = move || state.book.with(|book| book.packs(goods).is_empty());
-    live(move || {
-        if !waits() {
-            return ().into_any();
-        }
-        view! { <p class="hollow">{say!(setup::case_price_missing)}</p> }.into_any()
-    })
 }
 
 /// Takes an ingredient out of the book, and out of the drink of this way before.

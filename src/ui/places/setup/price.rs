@@ -2,7 +2,6 @@
 
 use leptos::prelude::*;
 
-use super::ingredients::case_fields_of;
 use super::next::next;
 use crate::app::first_price::size as size_of;
 use crate::app::route::{FirstPrice, Route, Step};
@@ -13,6 +12,7 @@ use crate::foundation::jump::Kind;
 use crate::say;
 use crate::ui::fields::{self, Entry, Example, Hangs, asks};
 use crate::ui::live::{live, parts, press, text, trouble, when};
+use crate::ui::places::buying::first_case;
 use crate::ui::places::drinks::{Lacks, answer, lacks};
 use crate::ui::section;
 use crate::ui::state::AppState;
@@ -129,7 +129,7 @@ fn lacking(state: AppState, id: OfferId, hangs: Hangs) -> AnyView {
         view! {
             <li class="first-ingredient">
                 <h2>{name}</h2>
-                {case_fields_of(ingredient, hangs, false)}
+                {first_case(Goods::Ingredient(ingredient), hangs, false)}
             </li>
         }
         .into_any()

@@ -44,7 +44,10 @@ pub fn Shop() -> impl IntoView {
             {wage(state, country, hangs)}
             {target(state, hangs)}
         </div>
-        {trouble(move || hangs.unread_label().map(|field| say!(setup::field_skipped, field = field)))}
+        {trouble(move || {
+            let fields = hangs.unread_labels();
+            (!fields.is_empty()).then(|| say!(setup::field_skipped, fields = fields.join(", ")))
+        })}
         <p class="actions">
             <a class="main" href=Route::FirstPrice(FirstPrice::of(drink)).address()>
                 {say!(first::price_first_drink)}
@@ -137,7 +140,7 @@ fn unsure(
     country: RwSignal<String>,
     hangs: Hangs,
     asked: Asked,
-    question: Option<Asks>,
+    asks: Asks,
     commit: Commit,
 ) -> AnyView {
     let Asked { label, unit, example, shown, take, is_common } = asked;
@@ -166,11 +169,14 @@ fn unsure(
         // A common figure is within the bounds of its field.
         let _ = edit.map(|edit| state.apply(label, edit));
     };
-    let example = state.speaker.with_untracked(|speaker| example.said(speaker));
-    let entry = match question {
-        Some(asks) => view! { <Entry label unit hangs asks example note value commit /> }.into_any(),
-        None => view! { <Entry label unit hangs example note value commit /> }.into_any(),
-    };
+    let common_here = Memo::new(move |_| country.with(|country| common(country)));
+    // What the answer "not sure" takes is the example too.
+    let entry = live(move || {
+        let said = common_here.get().map(|figures| untrack(|| shown(&with(take, &figures), state)));
+        let example = said.unwrap_or_else(|| state.speaker.with_untracked(|speaker| example.said(speaker)));
+        let (asks, commit) = (asks.clone(), commit.clone());
+        untrack(|| view! { <Entry label unit hangs asks example note value commit /> }.into_any())
+    });
     view! {
         <div class="unsure">
             {entry}
@@ -180,6 +186,13 @@ fn unsure(
         </div>
     }
     .into_any()
+}
+
+/// Settings that have the common figure of a country.
+fn with(take: fn(&mut Settings, &Common), figures: &Common) -> Settings {
+    let mut settings = Settings::new("");
+    take(&mut settings, figures);
+    settings
 }
 
 fn tax_rate(state: AppState, law: Law, country: RwSignal<String>, hangs: Hangs) -> AnyView {
@@ -195,7 +208,7 @@ fn tax_rate(state: AppState, law: Law, country: RwSignal<String>, hangs: Hangs) 
         take: |it, figures| it.tax.rate = figures.tax,
         is_common: |it, figures| it.tax.rate == figures.tax,
     };
-    unsure(state, country, hangs, asked, Some(asks(Kind::Tax, Key::Settings, "tax")), commit)
+    unsure(state, country, hangs, asked, asks(Kind::Tax, Key::Settings, "tax"), commit)
 }
 
 fn wage(state: AppState, country: RwSignal<String>, hangs: Hangs) -> AnyView {
@@ -211,7 +224,7 @@ fn wage(state: AppState, country: RwSignal<String>, hangs: Hangs) -> AnyView {
         take: |it, figures| it.wage = figures.wage,
         is_common: |it, figures| it.wage == figures.wage,
     };
-    unsure(state, country, hangs, asked, None, commit)
+    unsure(state, country, hangs, asked, asks(Kind::Wage, Key::Settings, "wage"), commit)
 }
 
 fn card_fee(state: AppState, country: RwSignal<String>, hangs: Hangs) -> AnyView {
@@ -227,7 +240,7 @@ fn card_fee(state: AppState, country: RwSignal<String>, hangs: Hangs) -> AnyView
         take: |it, figures| it.payment_fee.share = figures.card_fee,
         is_common: |it, figures| it.payment_fee.share == figures.card_fee,
     };
-    unsure(state, country, hangs, asked, Some(asks(Kind::SmallShare, Key::Settings, "card-fee")), commit)
+    unsure(state, country, hangs, asked, asks(Kind::SmallShare, Key::Settings, "card-fee"), commit)
 }
 
 /// The target margin. A new book has a common one from the start.

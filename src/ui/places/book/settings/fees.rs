@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use super::{Setting, choice, field, money, percent, small_share};
+use super::{Setting, choice, field, money, part, percent, small_share};
 use crate::book::CommissionBase;
 use crate::drink::label::Law;
+use crate::foundation::measure::Exact;
 use crate::say;
 use crate::ui::fields::{self, Example};
 use crate::ui::live::{text, trouble};
-use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -41,13 +41,12 @@ pub(super) fn fees(state: AppState, law: Law) -> AnyView {
         |it, share| it.commission = share,
     );
     let bases = CommissionBase::ALL.iter().map(|base| (words::commission_base(*base).to_string(), *base)).collect();
-    view! {
-        <Section heading=say!(drinks::fees)>
+    let inside = view! {
             <div class="fields">
                 {small_share(say!(book::card_fee), "card-fee", say!(book::card_fee_about), fee)}
                 {field(say!(common::fee_per_transaction), "", fixed)}
                 {drinks_per_payment(state)}
-                {small_share(say!(book::app_commission), "commission", say!(book::app_commission_about), commission)}
+                {small_share(say!(book::app_commission), "commission", commission_about(state), commission)}
                 {choice(
                     state,
                     say!(book::commission_on),
@@ -57,9 +56,31 @@ pub(super) fn fees(state: AppState, law: Law) -> AnyView {
                 )}
             </div>
             {trouble(resold)}
-        </Section>
-    }
-    .into_any()
+    };
+    part(say!(drinks::fees), "", move || taken(state), inside.into_any())
+}
+
+/// What is taken of a price: "2.9% + $0.10", and the commission.
+fn taken(state: AppState) -> String {
+    let (fee, commission) = state.book.with(|book| (book.settings().payment_fee, book.settings().commission));
+    let percent = |share| state.speaker.get().short_percent(share, 2);
+    let card = match (fee.share.is_zero(), fee.fixed.is_zero()) {
+        (true, true) => None,
+        (false, true) => Some(percent(fee.share)),
+        _ => Some(say!(book::share_and_fixed, share = percent(fee.share), fixed = state.money(fee.fixed))),
+    };
+    let commission = (!commission.is_zero()).then(|| percent(commission));
+    let said: Vec<String> = card.into_iter().chain(commission).collect();
+    if said.is_empty() { say!(common::none).to_string() } else { said.join(", ") }
+}
+
+/// What the share is taken off, and how to type one of some sales only.
+fn commission_about(state: AppState) -> Signal<String> {
+    text(move || {
+        let speaker = state.speaker.get();
+        let [share, average] = [25, 5].map(|percent| speaker.percentage(Exact::new(percent, 0), 0));
+        say!(book::app_commission_about, share = share, average = average)
+    })
 }
 
 /// How many drinks share the fixed part of a fee: 1 or more.

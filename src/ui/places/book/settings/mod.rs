@@ -18,6 +18,7 @@ use crate::foundation::jump::Kind;
 use crate::foundation::measure::{Money, Share};
 use crate::ui::fields::{self, Choice, Commit, Entry, Example, asks};
 use crate::ui::live::{live, text};
+use crate::ui::parts::{Fold, is_wide};
 use crate::ui::state::AppState;
 use counter::{counter, prices_of_suppliers};
 use fees::fees;
@@ -72,6 +73,23 @@ fn money(
     Setting { value, commit: fields::money(step, example, move |book, money| changed(book, |it| put(it, money))) }
 }
 
+/// A part of the settings on a fold of its own, with what it comes to; it stands open where there is room.
+fn part(
+    name: &'static str,
+    about: &'static str,
+    figure: impl Fn() -> String + Send + Sync + 'static,
+    inside: AnyView,
+) -> AnyView {
+    let about = (!about.is_empty()).then(|| view! { <p class="about">{about}</p> });
+    view! {
+        <Fold name figure=text(figure) open=is_wide()>
+            {about}
+            {inside}
+        </Fold>
+    }
+    .into_any()
+}
+
 /// A field of a setting with its note under it, which may be empty.
 fn field(label: &'static str, note: impl Into<Signal<String>>, setting: Setting) -> AnyView {
     let note: Signal<String> = note.into();
@@ -115,13 +133,15 @@ pub fn Settings() -> impl IntoView {
         })
     };
     view! {
-        {this_book(state)}
-        {target(state)}
-        {by_law(tax)}
-        {by_law(fees)}
-        {shop_costs(state)}
-        {reductions(state)}
-        {counter(state)}
-        {prices_of_suppliers(state)}
+        <div class="folds settings">
+            {this_book(state)}
+            {target(state)}
+            {by_law(tax)}
+            {by_law(fees)}
+            {shop_costs(state)}
+            {reductions(state)}
+            {counter(state)}
+            {prices_of_suppliers(state)}
+        </div>
     }
 }

@@ -4,14 +4,14 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::{Setting, changed, field, money, percent, small_share};
+use super::{Setting, changed, field, money, part, percent, small_share};
 use crate::app::route::Route;
-use crate::book::OverheadPer;
+use crate::book::{Key, OverheadPer};
 use crate::drink::cost::{overhead, overhead_for};
+use crate::foundation::jump::Kind;
 use crate::say;
-use crate::ui::fields::{self, Choice, Example};
+use crate::ui::fields::{self, Choice, Entry, Example, asks};
 use crate::ui::live::live;
-use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -19,18 +19,26 @@ use crate::words;
 pub(super) fn shop_costs(state: AppState) -> AnyView {
     let wage = money(state, say!(book::hourly_wage), Example::Wage, |it| it.wage, |it, money| it.wage = money);
     let unsold = percent(state, say!(drinks::waste), Example::Waste, |it| it.unsold, |it, share| it.unsold = share);
-    view! {
-        <Section heading=say!(book::shop_costs)>
+    let inside = view! {
             <div class="fields">
-                {field(say!(book::hourly_wage), say!(book::hourly_wage_about), wage)}
+                <Entry
+                    label=say!(book::hourly_wage)
+                    asks=asks(Kind::Wage, Key::Settings, "wage")
+                    note=say!(book::hourly_wage_about)
+                    value=wage.value
+                    commit=wage.commit
+                />
                 {small_share(say!(drinks::waste), "waste", say!(book::waste_about), unsold)}
                 {amount(state)}
                 {per(state)}
             </div>
             <p class="soft">{live(move || comes_to(state))}</p>
-        </Section>
-    }
-    .into_any()
+    };
+    let figure = move || {
+        let (wage, overhead) = state.book.with(|book| (book.settings().wage, book.settings().overhead));
+        say!(book::wage_and_overhead, wage = state.money(wage), overhead = state.money(overhead))
+    };
+    part(say!(book::shop_costs), "", figure, inside.into_any())
 }
 
 /// What is typed for a drink or for a week.

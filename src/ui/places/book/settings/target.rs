@@ -4,14 +4,13 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::{Setting, changed, choice, percent, shown};
+use super::{Setting, changed, choice, part, percent, shown};
 use crate::book::{self, CostBasis, Key};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::read_endings;
 use crate::say;
 use crate::ui::fields::{Commit, Entry, Example, asks};
 use crate::ui::live::text;
-use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -28,8 +27,7 @@ pub(super) fn target(state: AppState) -> AnyView {
     let ends = |it: &book::Settings, state: AppState| {
         it.endings.iter().map(|ending| state.plain_money(*ending)).collect::<Vec<_>>().join("  ")
     };
-    view! {
-        <Section heading=say!(common::target_margin) about=words::target_margin()>
+    let inside = view! {
             <div class="fields">
                 <Entry
                     label=say!(common::target_margin)
@@ -55,9 +53,9 @@ pub(super) fn target(state: AppState) -> AnyView {
                     commit=endings(state)
                 />
             </div>
-        </Section>
-    }
-    .into_any()
+    };
+    let figure = move || state.percent(state.book.with(|book| book.settings().target));
+    part(say!(common::target_margin), words::target_margin(), figure, inside.into_any())
 }
 
 /// Reads several endings: ".50 .95".

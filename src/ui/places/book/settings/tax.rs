@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::{changed, choice, percent};
+use super::{changed, choice, part, percent};
 use crate::book::{DrinkKind, Key, KindRate, Settings, TaxPlace};
 use crate::drink::label::Law;
 use crate::foundation::in_order;
@@ -11,7 +11,7 @@ use crate::foundation::measure::Share;
 use crate::say;
 use crate::ui::fields::{self, Entry, Example, Tick, asks};
 use crate::ui::live::{flag, text, when};
-use crate::ui::parts::{Fold, Section};
+use crate::ui::parts::Fold;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -27,8 +27,7 @@ pub(super) fn tax(state: AppState, law: Law) -> AnyView {
         |it, share| it.tax.rate = share,
     );
     let kinds = DrinkKind::ALL.iter().map(|kind| of_kind(state, *kind)).collect_view();
-    view! {
-        <Section heading=words::sales_tax(law) about=say!(book::tax_about)>
+    let inside = view! {
             {when(
                 move || state.book.with(|book| book.settings().invented),
                 || view! { <p class="about">{say!(book::tax_of_sample)}</p> }.into_any(),
@@ -53,9 +52,9 @@ pub(super) fn tax(state: AppState, law: Law) -> AnyView {
             <Fold name=say!(book::tax_by_kind) figure=text(move || own_rates(state))>
                 <div class="fields">{kinds}</div>
             </Fold>
-        </Section>
-    }
-    .into_any()
+    };
+    let figure = move || said_rate(state, state.book.with(|book| book.settings().tax.rate));
+    part(words::sales_tax(law), say!(book::tax_about), figure, inside.into_any())
 }
 
 /// The rates of kinds that have one: "Pressed 0%, Shot 4%".

@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::{changed, choice, shown};
+use super::{changed, choice, part, shown};
+use crate::app::route::Route;
 use crate::book;
 use crate::foundation::in_order;
 use crate::foundation::measure::{Currency, System};
@@ -12,7 +13,6 @@ use crate::say;
 use crate::ui::fields::{self, Choice, Entry};
 use crate::ui::language;
 use crate::ui::locale::currency_name;
-use crate::ui::parts::Section;
 use crate::ui::state::AppState;
 use crate::words;
 
@@ -22,8 +22,7 @@ pub(super) fn this_book(state: AppState) -> AnyView {
     let units = units.map(|units| (words::system(units).to_string(), units)).to_vec();
     let rename = fields::text(say!(book::book_name), |book, name| changed(book, |it| it.name = name));
     let unit = |it: &book::Settings, _| words::system(it.units).to_string();
-    view! {
-        <Section heading=say!(book::this_book)>
+    let inside = view! {
             <div class="fields">
                 <Entry label=say!(common::name) letters=true value=shown(state, |it, _| it.name.clone()) commit=rename />
                 {choice(state, say!(book::units), units, unit, |it, units| it.units = units)}
@@ -32,9 +31,19 @@ pub(super) fn this_book(state: AppState) -> AnyView {
             <p class="about">
                 {say!(book::units_about)}
             </p>
-        </Section>
-    }
-    .into_any()
+        <p class="actions">
+            <a class="button" href=Route::Shop.address()>
+                {say!(book::change_country)}
+            </a>
+        </p>
+    };
+    let figure = move || {
+        state.book.with(|book| {
+            let settings = book.settings();
+            [words::system(settings.units), settings.currency.code()].join(" · ")
+        })
+    };
+    part(say!(book::this_book), "", figure, inside.into_any())
 }
 
 /// The currency of the book, each with its full name, by their codes.

@@ -13,9 +13,9 @@ use super::tabs::Tabs;
 use crate::app::route::{Route, Sheet};
 use crate::book::{Book, BuyingList, Edit, Record};
 use crate::say;
-use crate::ui::fields::Tick;
-use crate::ui::live::{flag, press, text, when};
+use crate::ui::live::{press, text, when};
 use crate::ui::parts::Section;
+use crate::ui::places::sheets::{prices_choice, with_prices};
 use crate::ui::share::Share;
 use crate::ui::state::AppState;
 use crate::words;
@@ -32,7 +32,12 @@ pub fn BuyingListPage() -> impl IntoView {
     let state = AppState::here();
     let listed = Memo::new(move |_| state.book.with(|book| book.buying_list().is_some()));
     let another = RwSignal::new(false);
-    let making = move || view! { <Making made=move || another.set(false) /> }.into_any();
+    // The list stands above what it was made of.
+    let made = move || {
+        another.set(false);
+        request_animation_frame(|| window().scroll_to_with_x_and_y(0.0, 0.0));
+    };
+    let making = move || view! { <Making made /> }.into_any();
     let ask_another = move || {
         view! {
             <p class="actions">
@@ -74,7 +79,7 @@ fn Listed() -> impl IntoView {
         let day = state.book.with(|book| book.buying_list().map(|list| words::day(list.day)));
         day.map(|day| say!(market::made_stays, day = day)).unwrap_or_default()
     });
-    let prices = RwSignal::new(false);
+    let prices = with_prices();
     let read = Arc::new(move || {
         let list = state.book.with_untracked(|book| book.buying_list().cloned());
         let written = |list: &BuyingList| said(state, |words| words.text(list, prices.get_untracked()));
@@ -86,11 +91,7 @@ fn Listed() -> impl IntoView {
         <Add />
         <Ending />
         <Section heading=say!(market::share_or_print)>
-            <div class="buy-chosen">
-                <Tick done=flag(move || prices.get()) set=move |with| prices.set(with)>
-                    {say!(market::include_prices)}
-                </Tick>
-            </div>
+            <div class="buy-chosen">{prices_choice(prices)}</div>
             <div class="actions">
                 <a class="button" href=Route::Sheet(Sheet::BuyingList).address()>
                     {say!(counter::print_sheet)}

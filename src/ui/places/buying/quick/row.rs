@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::names::{Row, key_of, pack_of};
 use crate::app::route::Route;
 use crate::book::{Book, Goods, Pack, PackId, Settings};
+use crate::buying::price_watch::changed_on;
 use crate::buying::quotes::{Usable, cost_of, usable};
 use crate::foundation::jump::Kind;
 use crate::foundation::measure::Money;
@@ -14,6 +15,7 @@ use crate::ui::live::{live, text, when};
 use crate::ui::moved::{self, Moved};
 use crate::ui::places::buying::change::price_set;
 use crate::ui::places::buying::heard::{heard_on, still_so};
+use crate::ui::places::buying::todays_changes::undated;
 use crate::ui::state::AppState;
 use crate::ui::today::today;
 use crate::words;
@@ -118,8 +120,8 @@ fn holds(state: AppState, pack: Pack, with_supplier: bool) -> String {
     said.join(", ")
 }
 
-/// What a usable amount costs, beside what it cost before the price was typed. Draws nothing while
-/// it was not.
+/// What a usable amount costs, beside what it cost before today's price was typed: a slip in between counts no
+/// more. Draws nothing while none was typed.
 fn cost_moved(state: AppState, row: Row) -> AnyView {
     let (goods, key) = (row.0, key_of(row));
     let was = state.last_change.with(|change| {
@@ -127,12 +129,19 @@ fn cost_moved(state: AppState, row: Row) -> AnyView {
         change.was.clone()?.packs_mut()?.first().cloned()
     });
     let costs = state.book.with(|book| {
-        let per = usable(book, goods);
-        let (was, now) =
-            (cost_of(book, goods, &was?, per).ok()?, cost_of(book, goods, &pack_of(book, row)?, per).ok()?);
+        let (per, pack) = (usable(book, goods), pack_of(book, row)?);
+        let was = before_today(state, book, goods, &pack).or(was)?;
+        let (was, now) = (cost_of(book, goods, &was, per).ok()?, cost_of(book, goods, &pack, per).ok()?);
         (was != now).then_some((per, was, now))
     });
     costs.map(|(per, was, now)| cost_shown(state, per, was, now)).into_any()
+}
+
+/// A pack at its price before today, where today's changes list it. A pack with volume prices is not told here.
+fn before_today(state: AppState, book: &Book, goods: Goods, pack: &Pack) -> Option<Pack> {
+    let changes = changed_on(book, today(), &undated(state)).ok()?;
+    let change = changes.iter().find(|it| it.changed.goods == goods && it.pack == pack.id)?;
+    pack.tiers.is_empty().then(|| Pack { price: change.changed.before, ..pack.clone() })
 }
 
 fn cost_shown(state: AppState, per: Usable, was: Money, now: Money) -> AnyView {

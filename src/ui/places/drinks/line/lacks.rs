@@ -165,17 +165,21 @@ fn shared(
         let stands = |it: &Ingredient| it.starting_figures().any(|it| it.figure == figure);
         state.book.with(|book| book.ingredient(id).is_some_and(stands))
     };
+    // What everything poured is taken for at first is water.
+    let offer = move || match figure {
+        Figure::Density => say!(drinks::use_as_water, figure = said()),
+        _ => say!(drinks::use_starting_figure, figure = said()),
+    };
     let take = move || {
         let edit = state.book.with_untracked(|book| changed(book, id, |it| it.take_shared(figure)));
         // A shared figure is never refused.
-        let _ = edit.map(|edit| state.apply(&say!(drinks::use_starting_figure, figure = said()), edit));
+        let _ = edit.map(|edit| state.apply(&untrack(offer), edit));
     };
     view! {
         {when(
             move || is_missing() && !(figure == Figure::Density && may_be_powder(state, id)),
             move || {
-                let name = text(move || say!(drinks::use_starting_figure, figure = said()));
-                view! { <button class="button" on:click=press(take)>{name}</button> }.into_any()
+                view! { <button class="button" on:click=press(take)>{text(offer)}</button> }.into_any()
             },
         )}
         {when(

@@ -1,6 +1,7 @@
 //! One line of a recipe: how much, at which stage, how it follows the size, and how ice stands
 //! in the glass.
 
+mod case;
 mod in_glass;
 mod lacks;
 mod meant;
@@ -11,6 +12,7 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use case::without_case;
 pub use in_glass::in_glass;
 pub use lacks::Lacks;
 pub use meant::choose_stage;
@@ -170,6 +172,7 @@ pub fn LineRow(
             <div class="line-more">
                 {peel(state, drink, line)}
                 <Lacks drink line hangs />
+                {without_case(state, drink, line, hangs)}
                 {when(in_steps, move || view! { <Step drink line hangs name=name.get_untracked() /> }.into_any())}
                 {when(in_scoops, move || view! { <Packing drink line hangs name=name.get_untracked() /> }.into_any())}
                 {when(blended_in, move || view! { <Melted drink line hangs name=name.get_untracked() /> }.into_any())}

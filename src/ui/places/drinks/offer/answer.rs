@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use crate::book::OfferId;
 use crate::drink::ledger::{OfferStatus, Priced};
-use crate::drink::price::not_counted;
+use crate::drink::price::{Asked, not_counted};
 use crate::say;
 use crate::ui::how::opens;
-use crate::ui::live::{live, text};
+use crate::ui::live::{live, text, trouble};
 use crate::ui::parts::Mark;
 use crate::ui::state::AppState;
 use crate::words;
@@ -38,6 +38,20 @@ pub fn answer(state: AppState, id: OfferId) -> AnyView {
         });
         lacks.map(words::not_counted_yet).unwrap_or_default().to_string()
     });
+    let loses = move || state.priced(id, |it| Some(it.asked?.contribution.is_negative())) == Some(true);
+    // With discounts, profit over the menu price is another share than the margin.
+    let figured_on = text(move || {
+        let said = |asked: Asked| {
+            let price = state.money(asked.revenue);
+            if asked.menu == asked.without_tax {
+                say!(drinks::margin_after_discounts, price = price)
+            } else {
+                say!(drinks::margin_after_tax, price = price)
+            }
+        };
+        let reduced = state.priced(id, |it| it.asked.filter(|asked| asked.revenue != asked.without_tax));
+        reduced.map(said).unwrap_or_default()
+    });
     view! {
         <dl class="answer-figures">
             <div>
@@ -56,7 +70,8 @@ pub fn answer(state: AppState, id: OfferId) -> AnyView {
             </div>
         </dl>
         <p class="offer-verdict"><Mark status=state.status(id) /> " " <span class="soft">{verdict}</span></p>
-        <p class="hollow offer-lacks">{lacks}</p>
+        {trouble(move || loses().then(|| say!(drinks::loses_money).to_string()))}
+        <p class="hollow offer-lacks">{figured_on} " " {lacks}</p>
     }
     .into_any()
 }

@@ -43,6 +43,11 @@ fn drawn(state: AppState, id: OfferId, at: AtPrice, ladder: &Ladder) -> AnyView 
         .then(|| view! { <p class="soft">{say!(drinks::at_suggested_price, price = state.money(ladder.menu))}</p> });
     let bars = Bars::of(ladder);
     let law = state.book.with(|book| Law::of(book.settings()));
+    let with_markdowns = state.priced(id, |it| Some(!it.terms.reductions.marked_down.is_zero())) == Some(true);
+    let taken = |takes| match takes {
+        Takes::Discounts if with_markdowns => say!(drinks::discounts_and_markdowns),
+        takes => words::takes(takes, law),
+    };
     let mut left = ladder.menu;
     let menu = say!(drinks::menu_price).to_string();
     let mut rows = vec![row("ladder-left", menu, bars.left(ladder.menu), state.money(ladder.menu).into_any())];
@@ -52,7 +57,7 @@ fn drawn(state: AppState, id: OfferId, at: AtPrice, ladder: &Ladder) -> AnyView 
                 left = left.minus(money).unwrap_or(left);
                 let bar = bars.bar(left, money, bar_class(takes));
                 let figure = figure(state, id, opened(takes, at), money);
-                row("", words::takes(takes, law).to_string(), bar, figure)
+                row("", taken(takes).to_string(), bar, figure)
             }
             Rung::Leaves(leaves, money) => {
                 let bar = bars.left(money);
