@@ -295,6 +295,7 @@ this-book = This book
 book-name = Book name
 units = Units
 currency = Currency
+change-country = Change country
 units-about = Units change how amounts are shown and typed. A currency changes the sign and digits, not the amounts.
 margin-figured-on = Margin is figured on
 price-endings = Price endings
@@ -306,8 +307,9 @@ sales-tax-rate = Sales tax rate
 tax-rate-european = VAT rate
 card-fee = Card fee
 card-fee-about = Share of what the customer pays.
+share-and-fixed = { $share } + { $fixed }
 app-commission = Delivery app commission
-app-commission-about = Taken by a delivery app, or by a shop that sells for you.
+app-commission-about = Taken off the price of every drink. Type the average over all sales: { $share } on a fifth of them is { $average }.
 counter-about = The smallest marks on your scale and measuring cups. Batches round up to them. Cards round to the nearest. If blank, batches round to { $weight } and { $volume }. Cards then show exact amounts.
 scale-rounds-to = Scale rounds to
 cup-marks = Measuring cup marks
@@ -315,8 +317,13 @@ supplier-prices = Supplier prices
 supplier-prices-about = Buying flags prices that nobody has checked for this long.
 flag-prices-older = Flag prices older than
 days = days
+after-days = { $days ->
+    [one] after 1 day
+   *[other] after { $days } days
+}
 never = never
 shop-costs = Shop costs
+wage-and-overhead = { $wage } an hour, { $overhead } overhead
 hourly-wage = Hourly wage
 hourly-wage-about = With payroll taxes and benefits.
 overhead-about = Rent, power and other bills, split across the drinks you sell.
@@ -389,7 +396,7 @@ overhead-over-week = { $drinks ->
 }
 overhead-of-made = Wasted and free drinks bear { $each } too.
 below-menu-price = Below menu price
-below-menu-price-about = Usually 0; check your register.
+below-menu-price-about = Leave blank what your shop does not do.
 discounts-about = Share of sales at menu prices, such as { $example }.
 free-drinks-about = Share of all drinks you hand out, such as { $example }.
 marked-down-about = Share of drinks sold cheaper late in the day, such as { $example }.

@@ -97,6 +97,8 @@ first-order-no-price = { $name }: no case price yet, so not counted. Enter one i
 price-limit-teach = What fits your price?
 price-limit-teach-about = First sell a drink in a size. Then type a price here to see what fits.
 sell-for-no-more-than = Sell for no more than
+limit-before-tax = Menu price, before tax.
+limit-with-tax = Menu price, tax included.
 sizes-shown = Sizes shown
 type-a-price = Type a price to see what fits.
 choose-a-size = Choose a size to see what fits.
@@ -104,10 +106,13 @@ all-sizes-fit = { $sizes ->
     [one] This drink size can sell for { $price } at your target
    *[other] All { $sizes } drink sizes can sell for { $price } at your target
 }
-sizes-do-not-fit = { $over ->
-    [one] 1 of { $sizes } drink sizes misses your target at { $price }
-   *[other] { $over } of { $sizes } drink sizes miss your target at { $price }
+some-sizes-fit = { $fit ->
+    [one] 1 of { $sizes } drink sizes fits at { $price }
+   *[other] { $fit } of { $sizes } drink sizes fit at { $price }
 }
+no-size-fits = None of { $sizes } drink sizes fits at { $price }
+sizes-that-miss = Below your target at this price: { $sizes }.
+sizes-that-miss-and-more = Below your target at this price: { $sizes }; and { $more } more.
 by-size = By size
 ingredient-limit = Ingredient cost limit
 ingredients-now = Ingredients now
@@ -216,7 +221,7 @@ trials-running = { $trials ->
 }
 drink-types = Drink types
 
-finding-cannot-drop = Dropping the { $size } cannot pay
+finding-cannot-drop = Dropping the { $size } cannot pay with today’s buyers
 finding-drop = { $stay ->
     [one] Dropping the { $size } pays if 1 of 100 buyers takes another size
    *[other] Dropping the { $size } pays if { $stay } of 100 buyers take another size
@@ -230,6 +235,9 @@ finding-drop-to = { $stay ->
    *[other] Dropping the { $size } pays if { $stay } of 100 buyers take the { $other }
 }
 finding-drop-always = Dropping the { $size } pays even if all its buyers leave
+finding-guess-drop-yes = By your guess, dropping the { $size } pays
+finding-guess-drop-no = By your guess, dropping the { $size } does not pay
+finding-guess-only-no = By your guess, selling only the { $size } does not pay
 finding-only = { $stay ->
     [one] Only the { $size } pays if 1 of 100 others stays
    *[other] Only the { $size } pays if { $stay } of 100 others stay
@@ -245,8 +253,8 @@ only-more = { $buyers ->
    *[other] If all { $buyers } other buyers stay, you earn { $profit } more a week.
 }
 finding-turns = { $lost ->
-    [one] It turns on price: if 10% more loses over 1 of 100 buyers, smaller sizes earn more
-   *[other] It turns on price: if 10% more loses over { $lost } of 100 buyers, smaller sizes earn more
+    [one] If a price 10% higher loses over 1 of 100 buyers, smaller sizes earn more
+   *[other] If a price 10% higher loses over { $lost } of 100 buyers, smaller sizes earn more
 }
 finding-turns-unknown = You have not said how your customers react.
 finding-turns-larger = By your own answer, larger sizes earn more.
@@ -271,6 +279,7 @@ some-pay-else = { $buyers ->
 buyers-pay-more = They pay { $price } more for { $volume } more.
 buyers-pay-less = They pay { $price } less for { $volume } less.
 buyers-pay-else = They pay { $then } instead of { $now }.
+pay-range = Across drinks, they pay { $least } to { $most }.
 
 ## One decision on sizes
 
@@ -299,6 +308,9 @@ drop-pays-to = { $stay ->
 }
 pays-if-all-leave = It pays even if every buyer leaves
 drop-cannot-pay = With today’s buyers, it cannot pay
+guess-pays = By your guess, it pays
+guess-pays-not = By your guess, it does not pay
+guess-aside = Without your guess: { $verdict }.
 add-cannot-pay = It cannot pay
 switch-needs-new = { $buyers ->
     [one] You need 1 more buyer a week, or you earn less
@@ -355,6 +367,7 @@ stays-same = You earn the same as today.
 
 profit-week-now = Profit a week now
 profit-with = With { $buyers } of 100
+profit-per-100 = With { $buyers } for each 100
 profit-taken = With { $buyers } of 100 from other sizes
 buyers-who-stay = Buyers who stay
 buyers-per-100 = Buyers per 100
@@ -363,13 +376,18 @@ of-100-today = For each 100 who buy today: { $buyers }
 of-100-expected = Of each 100 you expect, from other sizes: { $buyers }
 breaks-even-at = even at { $buyers }
 overhead-left-out = Rent and power stay the same, so they are left out.
+turns-far = { $buyers ->
+    [one] 1 of these buyers would face over twice, or under half, the volume or price. Few turn to that.
+   *[other] { $buyers } of these buyers would face over twice, or under half, the volume or price. Few turn to that.
+}
 
 customers-see = What customers see
 price-less = { $share } less
 price-more = { $share } more
 price-same = The same
+change-range = { $least } to { $most }
 now-to-then = { $now } → { $then }
-shown-for = Shown for { $drink }, which sells the most. Other drinks differ.
+shown-for = Shown for { $drink }, which most of these buyers choose. Others differ.
 nearby-at = Local price, { $size }
 from-local-prices = { $prices ->
     [one] From 1 price you saw
@@ -380,15 +398,16 @@ tips-if-fewer = { $lost ->
     [one] It pays if a price 10% higher loses fewer than 1 of 100 buyers.
    *[other] It pays if a price 10% higher loses fewer than { $lost } of 100 buyers.
 }
-tips-if-more = { $lost ->
-    [one] It pays if a price 10% higher loses more than 1 of 100 buyers.
-   *[other] It pays if a price 10% higher loses more than { $lost } of 100 buyers.
+tips-if-more = { $draws ->
+    [one] It pays if a price 10% lower draws more than 1 new buyer for each 100.
+   *[other] It pays if a price 10% lower draws more than { $draws } new buyers for each 100.
 }
-tips-cannot = { $lost ->
-    [one] You would need { $buyers } buyers for each 100 today. The lower price draws that many only if a price 10% higher loses more than 1 of 100.
-   *[other] You would need { $buyers } buyers for each 100 today. The lower price draws that many only if a price 10% higher loses more than { $lost } of 100.
+tips-cannot = { $draws ->
+    [one] You would need { $buyers } buyers for each 100 today. A price 10% lower must draw more than 1 for each 100.
+   *[other] You would need { $buyers } buyers for each 100 today. A price 10% lower must draw more than { $draws } for each 100.
 }
 studies-average = Studies of food away from home average 7 to 8. One shop among others often loses more.
+size-counts-too = The change of size counts here too, not price alone.
 
 what-to-keep = Cards and stock
 stock-of-menu = Containers, lids and stock count your whole menu: other drinks use them too.
@@ -409,18 +428,25 @@ drinks-counted = { $drinks ->
    *[other] { $drinks } drinks
 }
 buyers-now = Buyers a week
+buyers-expected = Expected a week
 turns-to = Turns to
+comes-from = Comes from
 profit-then = Profit then
+profit-there = Profit there
+profit-here = Profit here
+profit-all-stay = Profit if all stay
 breaks-even = Breaks even
+even-always = always
 they-leave = They leave
 rows-rounded = Money is rounded row by row; totals are not.
+now-of-sizes = Profit a week now counts all buyers of the sizes they come from.
 sales-from-weeks = { $weeks ->
     [one] Weekly sales come from 1 week you entered.
    *[other] Weekly sales are the average of { $weeks } weeks you entered.
 }
 sales-as-typed = Weekly sales are the numbers typed on each drink.
 show-the-math = Show the math
-math-drop = ({ $now } today − { $kept } with no buyer left) ÷ { $all } more if all stay = { $share }.
+math-drop = ({ $now } today − { $kept } with no buyer left) ÷ { $all } that buyers bring if all stay = { $share }.
 math-add = ({ $all } if all are new − { $now } today) ÷ { $taken } lost if all come from another size = { $share }.
 math-size = Size counts a fourth as much as price, by a study of smaller packages (Çakir and Balagtas, 2014).
 math-elasticity = At the tipping point, a price 1% higher loses about { $lost } of buyers (elasticity { $elasticity }).
@@ -440,7 +466,6 @@ weeks-swing = { $weeks ->
 hidden-in-swing = A difference of { $gain } cannot be seen in one week.
 swing-needs-weeks = Enter at least two weeks of sales to see how far weeks swing.
 keep-as-scenario = Keep as scenario
-keep-these = Keep these
 print-decision = Print decision sheet
 use-this = Use this
 use-this-list = This changes your menu
@@ -510,6 +535,7 @@ stay-none = 0 of 100
 stay-over = over 100
 plans-tried = Plans by evidence
 plans-tried-about = Plans whose sizes most buyers choose today come first. The figure is how many must stay of those who can.
+plans-by-guess = Plans by your guess
 plans-counted = { $plans ->
     [one] 1 plan
    *[other] { $plans } plans
@@ -533,13 +559,13 @@ guess-stays-less = { $buyers ->
     [one] By your guess, 1 of 100 stays: about { $profit } less a week.
    *[other] By your guess, { $buyers } of 100 stay: about { $profit } less a week.
 }
-guess-comes-more = { $buyers ->
-    [one] By your guess, 1 more buyer comes for each 100: about { $profit } more a week.
-   *[other] By your guess, { $buyers } more buyers come for each 100: about { $profit } more a week.
+guess-becomes-more = { $buyers ->
+    [one] By your guess, 1 buyer becomes { $then }: about { $profit } more a week.
+   *[other] By your guess, { $buyers } buyers become { $then }: about { $profit } more a week.
 }
-guess-comes-less = { $buyers ->
-    [one] By your guess, 1 more buyer comes for each 100: about { $profit } less a week.
-   *[other] By your guess, { $buyers } more buyers come for each 100: about { $profit } less a week.
+guess-becomes-less = { $buyers ->
+    [one] By your guess, 1 buyer becomes { $then }: about { $profit } less a week.
+   *[other] By your guess, { $buyers } buyers become { $then }: about { $profit } less a week.
 }
 plan-pays-guess = By your guess, { $plan } earns about { $profit } more a week
 no-plan-guess = By your guess, no other set of sizes earns more

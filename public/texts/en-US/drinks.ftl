@@ -15,6 +15,7 @@ no-containers = You have no containers yet. To sell a size, { $link } first.
 add-container = add a container
 allergens-about = These come from the ingredients. Edit them in Buying.
 compare-sizes = Compare sizes
+own-target = Target of this drink: { $own }. Your book’s target: { $book }.
 
 ## Making a drink
 
@@ -42,7 +43,8 @@ recipe-about = Write the recipe once, for one size. Other sizes follow from that
 recipe-makes = Recipe makes
 recipe-size = Recipe size
 ingredients-make = These ingredients make { $volume }.
-sizes-follow = Every size is scaled from these { $volume }.
+sizes-follow = Sizes are scaled from these { $volume }: for { $makes }, 1 becomes { $factor }.
+set-recipe-size = Set recipe to { $volume }
 choose-ingredient = Choose an ingredient
 new-ingredient = New ingredient
 add-ingredient = Add an ingredient
@@ -81,6 +83,7 @@ juice-density-of = Juice density of { $name }
 juice-cup-weight-of = Juice weight per cup of { $name }
 piece-weight-of = Weight per piece of { $name }
 use-starting-figure = Use { $figure } for now
+use-as-water = Use water’s { $figure } for now
 starting-figure-assumed = { $figure } is assumed, not weighed. Weigh yours when you can.
 counts-as-puree = A volume counts as puree, { $figure }. Weigh yours when you can.
 takes-up-rest = { $names } takes up what whole pieces leave.
@@ -133,6 +136,9 @@ lowest-on-target = Lowest price on target: { $price }, for a { $margin } margin.
 set-price = Set price to { $price }
 target-and-suggested = Target { $target }. { $price } gives { $margin }.
 target-is = Target { $target }.
+loses-money = Loses money after all costs.
+margin-after-discounts = Margin is on { $price }, after discounts.
+margin-after-tax = Margin is on { $price }, after discounts and tax.
 recipe-lines = { $lines ->
     [one] 1 line
    *[other] { $lines } lines
@@ -151,6 +157,7 @@ price-goes = Where the price goes
 at-suggested-price = At the suggested price, { $price }.
 card-fee = Card fee
 fees = Fees
+discounts-and-markdowns = Discounts and markdowns
 app-commission = Delivery app commission
 labor-waste = Labor waste
 overhead-waste = Overhead waste

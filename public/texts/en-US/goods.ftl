@@ -113,6 +113,8 @@ no-pack-yet = no pack yet
 
 packs = Packs
 add-pack = Add a pack
+add-case-price = Add case price
+add-case-price-of = Add case price of { $name }
 remove-pack = Remove pack
 new-pack = New pack
 pack-size = Pack size
@@ -120,6 +122,8 @@ case-price = Case price
 delivery-or-deposit = Delivery or deposit
 supplier = Supplier
 counts-as-free = At this price, the pack counts as free.
+own-ice = Your own ice: no cost
+own-water = Tap water: no cost
 current-pack = Current pack
 buy-this-pack = Buy this pack
 switch-packs = Switch packs

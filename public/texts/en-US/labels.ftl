@@ -225,10 +225,11 @@ marked-and-not-checked = { $allergens } · { $ingredients ->
 }
 allergens-and-shared = { $allergens }. { $shared }
 made-where-used = Made where these are used: { $allergens }.
-others-not-checked = Other ingredients here are not checked yet.
+others-not-checked = You also use ingredients that are not checked yet.
 recipe-is-empty = The recipe is empty.
 no-allergens = None of the allergens that must be named, as far as your book says.
 contains = Contains { $allergens }.
+contains-unlisted = Contains { $allergens } (not on the US list).
 parts-not-known = Mixture not known
 parts-not-known-of = May contain more: { $names }
 parts-not-known-sentence = Mixture not known, so the drink may contain more: { $names }. Read the label and enter the ingredients.

@@ -14,6 +14,7 @@ what-sells = What do you sell each week?
 add-sizes-first = Add a size to a drink in Drinks first. Then enter weekly sales here.
 typical-week = Typical week
 about-typical-week = Type sales of each size below, or use the average of your weeks.
+no-sales-yet = No sales yet. Type weekly sales below, or import them from your register.
 typical-by-size = Typical sales
 about-typical-by-size = How many of each do you sell in a typical week? Leave blank if unsure.
 use-average = Use 4-week average
@@ -155,6 +156,7 @@ trials-need-weeks = A trial compares weeks of sales. You have none yet.
 enter-weekly-sales = Enter weekly sales
 start-trial = Start a trial
 trial-since = { $drinks }, since { $day }
+trial-from = { $drinks }, starts { $day }
 new-trial = New trial
 trial-name = Trial name
 example-change = Add a 12 oz cup
@@ -172,7 +174,7 @@ likely-range = Likely range
 likely-between = { $low } to { $high }
 no-range = Not known: weeks alike
 week-by-week = Week by week
-about-week-by-week = Profit of each week, as entered at the time. The scale may not start at zero.
+about-week-by-week = Profit of each week before overhead, as entered at the time. The scale may not start at zero.
 open-sales = Open sales
 before = Before
 with-change = With the change
@@ -390,6 +392,20 @@ trial-length = { $weeks ->
 }
 trial-length-unknown = Enter weekly sales first, and the trial says how many weeks you need.
 trial-length-elsewhere = Your weeks have no sales of these drinks. Enter some, and the trial says how many weeks you need.
+trial-cannot-tell = { $weeks ->
+    [one] A trial cannot tell this. It would take about 1 week.
+   *[other] A trial cannot tell this. It would take about { $weeks } weeks.
+}
+trial-never-tells = A trial cannot tell this. The difference is too small.
+trial-sets-up = This sets up a trial
+trial-runs = { $weeks ->
+    [one] It runs 1 week: { $first } to { $last }.
+   *[other] It runs { $weeks } weeks: { $first } to { $last }.
+}
+trial-compares = It compares these weeks with the weeks before. Make the change on the first day.
+trial-planned = Planned
+trial-not-begun = The change has not begun. Enter each week of sales as it ends.
+trial-plan-from = Trial planned: { $first } to { $last }
 trial-began = Trial since { $day }
 trial-begins = Trial starts { $day }
 trial-ended = Trial { $first } to { $last }
@@ -413,6 +429,14 @@ same-sales = { $drinks ->
 week-covers = { $compared ->
     [one] A week counts { $drinks } drinks. The table compares the 1 sold in every size shown.
    *[other] A week counts { $drinks } drinks. The table compares the { $compared } sold in every size shown.
+}
+week-of-drinks = { $counted ->
+    [one] This counts 1 of { $all } drinks: the one sold in these sizes.
+   *[other] This counts { $counted } of { $all } drinks: those sold in these sizes.
+}
+new-prices-count = { $drinks ->
+    [one] New prices count for the 1 drink in every size shown. { $all } drinks are sold.
+   *[other] New prices count for the { $drinks } drinks in every size shown. { $all } drinks are sold.
 }
 even-at = You earn today’s profit with { $buyers } of 100 buyers.
 even-over = { $buyers ->
@@ -465,14 +489,6 @@ undo-brings-back = Undo brings today’s figures back.
 alone-more = The answer above counts these too. Without them, you earn { $profit } more a week.
 alone-less = The answer above counts these too. Without them, you earn { $profit } less a week.
 alone-same = The answer above counts these too. Without them, you earn the same a week.
-scenario-keeps = What the scenario keeps
-scenario-cannot-keep = What it cannot keep
-scenario-keeps-about = A scenario holds prices, sizes and weekly sales. Fills, costs and fees stay as in your book.
-scenario-keeps-none = Nothing you tried fits in a scenario. Try a price, or shares of buyers.
-scenario-then-more = Kept like this, you earn { $profit } more a week.
-scenario-then-less = Kept like this, you earn { $profit } less a week.
-scenario-then-same = Kept like this, you earn the same a week.
-keep-share = { $share } of buyers take { $size }: weekly sales follow.
 beside-drink = Beside another drink
 choose-drink = Choose a drink
 what-if-of = What if: { $drinks }
@@ -481,7 +497,7 @@ adds-up = Price before tax, less fees, discounts and full cost, leaves profit pe
 price-and-cost = Price and cost by size
 rows-rounded = Rows are rounded one by one, so they may not add up to the cent.
 by-volume = By volume
-scenario-terms = Both sides show profit before overhead. Sizes sold as today count your last weeks.
+scenario-terms = Both sides show profit of the whole menu before overhead. Sizes sold as today count your last weeks.
 scenario-is-menu = This is today’s menu already.
 make-these-changes = Make these changes
 drinks-that-change = What differs
@@ -494,6 +510,8 @@ scenarios-compared = Side by side
 
 ## The decision sheet
 
+print-report = Print client report
+client-report = Client report
 decision-sheet = Decision sheet
 must-be-true = What has to be true
 one-time-and-payback = One-time costs

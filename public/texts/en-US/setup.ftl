@@ -9,7 +9,7 @@ common-figure = Common figure. Check yours.
 not-sure = Not sure
 not-sure-of = Not sure: { $field }
 counts-as-zero = Not known yet. Your profit will say what is not counted.
-field-skipped = Going on skips “{ $field }”: Brimwright cannot read it.
+field-skipped = Going on skips “{ $fields }”: Brimwright cannot read what you typed.
 skip-questions = Skip for now
 
 ## The way to the first price

@@ -12,7 +12,8 @@ trim-left = trim yield { $share }
 juice-left = juice yield { $share }
 piece-weighs = { $weight } per piece
 weighs = { $density }
-name-only = name and type
+juice-weighs = juice { $density }
+name-only = name only
 fill-from = Starting figures: { $name }
 fill-about = Fills only what is still empty: { $figures }.
 use-figures = Use these figures
@@ -31,7 +32,7 @@ from-sr28-item = From USDA SR28 (2015), food { $number }.
 assumed = Assumed: usual for ingredients like this.
 rule-of-thumb = Rule of thumb, no published source. Weigh your own.
 usual-capacity = Usual for this size. Weigh yours full of water.
-confirmed-by = Type or weigh your own figure, or confirm this one.
+confirmed-by = Confirm a figure, or open its item and type your own.
 
 ## What is offered beside the figures
 

@@ -13,6 +13,7 @@ no-number-yet = This number is not ready yet.
 
 entered-in-book = Entered in Book.
 entered-in = Entered in { $name }.
+starting-figure-of = Starting figure of { $name }.
 own-math = See its own math.
 whole-amount = All of the amount.
 minutes-in-an-hour = An hour has 60 minutes.
@@ -34,6 +35,7 @@ up-to-fullest = In a normal distribution, about 1 package in 740 is fuller.
 
 named-figure = { $name } { $figure }
 equation = { $terms } = { $result }.
+equation-rounded = { $terms } = { $result }. Each figure is rounded.
 only = { $name } only: { $result }.
 nothing-entered = Nothing entered: { $result }.
 

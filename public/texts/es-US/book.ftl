@@ -295,6 +295,7 @@ this-book = Este libro
 book-name = Nombre de libro
 units = Unidades
 currency = Moneda
+change-country = Cambiar de país
 units-about = Las unidades cambian cómo se ven y se escriben las cantidades. La moneda cambia el signo y los dígitos, no los montos.
 margin-figured-on = El margen se calcula con
 price-endings = Terminaciones de precio
@@ -306,8 +307,9 @@ sales-tax-rate = Tasa de impuesto
 tax-rate-european = Tasa de IVA
 card-fee = Cargo por tarjeta
 card-fee-about = Porcentaje de lo que paga el cliente.
+share-and-fixed = { $share } + { $fixed }
 app-commission = Comisión de la app de entregas
-app-commission-about = La cobra una app de entregas, o una tienda que vende por usted.
+app-commission-about = Se resta del precio de cada bebida. Escriba el promedio de todas las ventas: { $share } en una quinta parte es { $average }.
 counter-about = Las marcas más chicas de su báscula y de sus tazas medidoras. Las tandas redondean hacia arriba. Las tarjetas redondean a lo más cercano. En blanco, las tandas redondean a { $weight } y { $volume }. Entonces las tarjetas dan cantidades exactas.
 scale-rounds-to = La báscula marca cada
 cup-marks = Marcas de la taza
@@ -315,8 +317,13 @@ supplier-prices = Precios de proveedor
 supplier-prices-about = En Compras se marcan los precios que nadie ha revisado en este tiempo.
 flag-prices-older = Marcar precios de más de
 days = días
+after-days = { $days ->
+    [one] tras 1 día
+   *[other] tras { $days } días
+}
 never = nunca
 shop-costs = Gastos del local
+wage-and-overhead = { $wage } por hora, { $overhead } de gastos generales
 hourly-wage = Sueldo por hora
 hourly-wage-about = Con impuestos de nómina y prestaciones.
 overhead-about = Renta, luz y otras cuentas, repartidas entre las bebidas que vende.
@@ -389,7 +396,7 @@ overhead-over-week = { $drinks ->
 }
 overhead-of-made = Las bebidas tiradas y gratis también cargan { $each }.
 below-menu-price = Menos que el menú
-below-menu-price-about = Normalmente 0; revise su caja.
+below-menu-price-about = Deje en blanco lo que su local no hace.
 discounts-about = Parte de las ventas a precio de menú, como { $example }.
 free-drinks-about = Parte de todas las bebidas que entrega, como { $example }.
 marked-down-about = Parte de las bebidas vendidas más baratas al final del día, como { $example }.

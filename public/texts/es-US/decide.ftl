@@ -97,6 +97,8 @@ first-order-no-price = { $name }: aún sin precio del paquete, así que no cuent
 price-limit-teach = ¿Qué alcanza con su precio?
 price-limit-teach-about = Primero venda una bebida en un tamaño. Luego escriba aquí un precio para ver qué alcanza.
 sell-for-no-more-than = Vender a no más de
+limit-before-tax = Precio del menú, antes de impuesto.
+limit-with-tax = Precio del menú, con impuesto.
 sizes-shown = Tamaños mostrados
 type-a-price = Escriba un precio para ver qué alcanza.
 choose-a-size = Elija un tamaño para ver si alcanza.
@@ -104,10 +106,13 @@ all-sizes-fit = { $sizes ->
     [one] Esta bebida se puede vender a { $price } con su meta
    *[other] Los { $sizes } tamaños de bebida se pueden vender a { $price } con su meta
 }
-sizes-do-not-fit = { $over ->
-    [one] 1 de { $sizes } tamaños de bebida no llega a su meta a { $price }
-   *[other] { $over } de { $sizes } tamaños de bebida no llegan a su meta a { $price }
+some-sizes-fit = { $fit ->
+    [one] Alcanza 1 de { $sizes } tamaños de bebida a { $price }
+   *[other] Alcanzan { $fit } de { $sizes } tamaños de bebida a { $price }
 }
+no-size-fits = No alcanza ninguno de { $sizes } tamaños de bebida a { $price }
+sizes-that-miss = No llegan a su meta a este precio: { $sizes }.
+sizes-that-miss-and-more = No llegan a su meta a este precio: { $sizes }; y { $more } más.
 by-size = Por tamaño
 ingredient-limit = Tope de ingredientes
 ingredients-now = Ingredientes hoy
@@ -216,7 +221,7 @@ trials-running = { $trials ->
 }
 drink-types = Tipos de bebida
 
-finding-cannot-drop = Quitar { $size } no conviene nunca
+finding-cannot-drop = Quitar { $size } no conviene con los clientes de hoy
 finding-drop = { $stay ->
     [one] Quitar { $size } conviene si 1 de 100 clientes toma otro tamaño
    *[other] Quitar { $size } conviene si { $stay } de 100 clientes toman otro tamaño
@@ -230,6 +235,9 @@ finding-drop-to = { $stay ->
    *[other] Quitar { $size } conviene si { $stay } de 100 clientes toman { $other }
 }
 finding-drop-always = Quitar { $size } conviene aunque se vayan todos sus clientes
+finding-guess-drop-yes = Según usted, quitar { $size } conviene
+finding-guess-drop-no = Según usted, quitar { $size } no conviene
+finding-guess-only-no = Según usted, vender solo { $size } no conviene
 finding-only = { $stay ->
     [one] Vender solo { $size } conviene si se queda 1 de 100 clientes de otros tamaños
    *[other] Vender solo { $size } conviene si se quedan { $stay } de 100 clientes de otros tamaños
@@ -271,6 +279,7 @@ some-pay-else = { $buyers ->
 buyers-pay-more = Pagan { $price } más por { $volume } más.
 buyers-pay-less = Pagan { $price } menos por { $volume } menos.
 buyers-pay-else = Pagan { $then } en lugar de { $now }.
+pay-range = Según la bebida, pagan de { $least } a { $most }.
 
 ## One decision on sizes
 
@@ -299,6 +308,9 @@ drop-pays-to = { $stay ->
 }
 pays-if-all-leave = Conviene aunque se vayan todos los clientes
 drop-cannot-pay = Con los clientes de hoy, no conviene
+guess-pays = Según usted, conviene
+guess-pays-not = Según usted, no conviene
+guess-aside = Sin su cálculo: { $verdict }.
 add-cannot-pay = No conviene nunca
 switch-needs-new = { $buyers ->
     [one] Necesita 1 cliente más por semana, o gana menos
@@ -355,6 +367,7 @@ stays-same = Gana lo mismo que hoy.
 
 profit-week-now = Ganancia semanal hoy
 profit-with = Con { $buyers } de 100
+profit-per-100 = Con { $buyers } por cada 100
 profit-taken = Si { $buyers } de 100 cambian de tamaño
 buyers-who-stay = Clientes que se quedan
 buyers-per-100 = Clientes por 100
@@ -363,13 +376,18 @@ of-100-today = Por cada 100 que compran hoy: { $buyers }
 of-100-expected = De cada 100 que espera, de otros tamaños: { $buyers }
 breaks-even-at = iguala con { $buyers }
 overhead-left-out = La renta y la luz no cambian, así que no se cuentan.
+turns-far = { $buyers ->
+    [one] A 1 de estos clientes le tocaría más del doble, o menos de la mitad, de volumen o precio. Pocos cambian a eso.
+   *[other] A { $buyers } de estos clientes les tocaría más del doble, o menos de la mitad, de volumen o precio. Pocos cambian a eso.
+}
 
 customers-see = Lo que ve el cliente
 price-less = { $share } menos
 price-more = { $share } más
 price-same = Igual
+change-range = De { $least } a { $most }
 now-to-then = { $now } → { $then }
-shown-for = Se muestra { $drink }, la que más se vende. Las demás son distintas.
+shown-for = Se muestra { $drink }, la que más eligen estos clientes. Las demás son distintas.
 nearby-at = Precio local, { $size }
 from-local-prices = { $prices ->
     [one] De 1 precio que vio
@@ -380,15 +398,16 @@ tips-if-fewer = { $lost ->
     [one] Conviene si con un precio 10% más alto se va menos de 1 de 100 clientes.
    *[other] Conviene si con un precio 10% más alto se van menos de { $lost } de 100 clientes.
 }
-tips-if-more = { $lost ->
-    [one] Conviene si con un precio 10% más alto se va más de 1 de 100 clientes.
-   *[other] Conviene si con un precio 10% más alto se van más de { $lost } de 100 clientes.
+tips-if-more = { $draws ->
+    [one] Conviene si con un precio 10% más bajo llega más de 1 cliente nuevo por cada 100.
+   *[other] Conviene si con un precio 10% más bajo llegan más de { $draws } clientes nuevos por cada 100.
 }
-tips-cannot = { $lost ->
-    [one] Necesitaría { $buyers } clientes por cada 100 de hoy. El precio más bajo atrae a tantos solo si con 10% más se va más de 1 de 100.
-   *[other] Necesitaría { $buyers } clientes por cada 100 de hoy. El precio más bajo atrae a tantos solo si con 10% más se van más de { $lost } de 100.
+tips-cannot = { $draws ->
+    [one] Necesitaría { $buyers } clientes por cada 100 de hoy. Un precio 10% más bajo debe atraer a más de 1 por cada 100.
+   *[other] Necesitaría { $buyers } clientes por cada 100 de hoy. Un precio 10% más bajo debe atraer a más de { $draws } por cada 100.
 }
 studies-average = En estudios de comida fuera de casa, el promedio es de 7 a 8. Un negocio con competencia cerca suele perder más.
+size-counts-too = Aquí también cuenta el cambio de tamaño, no solo el precio.
 
 what-to-keep = Tarjetas e inventario
 stock-of-menu = Los envases, las tapas y el inventario cuentan todo su menú: otras bebidas también los usan.
@@ -409,18 +428,25 @@ drinks-counted = { $drinks ->
    *[other] { $drinks } bebidas
 }
 buyers-now = Clientes por semana
+buyers-expected = Esperados por semana
 turns-to = Pasan a
+comes-from = Vienen de
 profit-then = Ganancia después
+profit-there = Ganancia ahí
+profit-here = Ganancia aquí
+profit-all-stay = Ganancia si todos se quedan
 breaks-even = Iguala con
+even-always = siempre
 they-leave = Se van
 rows-rounded = El dinero se redondea en cada renglón; los totales no.
+now-of-sizes = La ganancia semanal de hoy cuenta a todos los clientes de los tamaños de donde vienen.
 sales-from-weeks = { $weeks ->
     [one] Las ventas semanales son de 1 semana que anotó.
    *[other] Las ventas semanales son el promedio de { $weeks } semanas que anotó.
 }
 sales-as-typed = Las ventas semanales son las escritas en cada bebida.
 show-the-math = Ver el cálculo
-math-drop = ({ $now } hoy − { $kept } sin ningún cliente) ÷ { $all } más si todos se quedan = { $share }.
+math-drop = ({ $now } hoy − { $kept } sin ningún cliente) ÷ { $all } que dejan los clientes si todos se quedan = { $share }.
 math-add = ({ $all } si todos son nuevos − { $now } hoy) ÷ { $taken } que se pierden si todos vienen de otro tamaño = { $share }.
 math-size = El tamaño pesa la cuarta parte de lo que pesa el precio. Fuente: un estudio de envases más chicos (Çakir y Balagtas, 2014).
 math-elasticity = En el punto de cambio, con 1% más de precio se va cerca del { $lost } de los clientes (elasticidad { $elasticity }).
@@ -440,7 +466,6 @@ weeks-swing = { $weeks ->
 hidden-in-swing = Una diferencia de { $gain } no se nota en una semana.
 swing-needs-weeks = Anote al menos dos semanas de ventas para ver cuánto varían.
 keep-as-scenario = Guardar como escenario
-keep-these = Guardar esto
 print-decision = Imprimir hoja de decisión
 use-this = Usar esto
 use-this-list = Esto cambia su menú
@@ -510,6 +535,7 @@ stay-none = 0 de 100
 stay-over = más de 100
 plans-tried = Planes más probados
 plans-tried-about = Primero van los tamaños que más clientes eligen hoy. El número dice cuántos deben quedarse de los que pueden.
+plans-by-guess = Planes según usted
 plans-counted = { $plans ->
     [one] 1 plan
    *[other] { $plans } planes
@@ -533,13 +559,13 @@ guess-stays-less = { $buyers ->
     [one] Según usted, se queda 1 de 100: cerca de { $profit } menos por semana.
    *[other] Según usted, se quedan { $buyers } de 100: cerca de { $profit } menos por semana.
 }
-guess-comes-more = { $buyers ->
-    [one] Según usted, llega 1 cliente más por cada 100: cerca de { $profit } más por semana.
-   *[other] Según usted, llegan { $buyers } clientes más por cada 100: cerca de { $profit } más por semana.
+guess-becomes-more = { $buyers ->
+    [one] Según usted, de 1 cliente pasa a { $then }: cerca de { $profit } más por semana.
+   *[other] Según usted, de { $buyers } clientes pasa a { $then }: cerca de { $profit } más por semana.
 }
-guess-comes-less = { $buyers ->
-    [one] Según usted, llega 1 cliente más por cada 100: cerca de { $profit } menos por semana.
-   *[other] Según usted, llegan { $buyers } clientes más por cada 100: cerca de { $profit } menos por semana.
+guess-becomes-less = { $buyers ->
+    [one] Según usted, de 1 cliente pasa a { $then }: cerca de { $profit } menos por semana.
+   *[other] Según usted, de { $buyers } clientes pasa a { $then }: cerca de { $profit } menos por semana.
 }
 plan-pays-guess = Según usted, { $plan } gana cerca de { $profit } más por semana
 no-plan-guess = Según usted, ningún otro grupo de tamaños gana más

@@ -15,6 +15,7 @@ no-containers = Aún no tiene envases. Para vender un tamaño, primero hay que {
 add-container = agregar un envase
 allergens-about = Salen de los ingredientes. Cámbielos en Compras.
 compare-sizes = Comparar tamaños
+own-target = Meta de esta bebida: { $own }. Meta de su libro: { $book }.
 
 ## Making a drink
 
@@ -42,7 +43,8 @@ recipe-about = Escriba la receta una vez, para un tamaño. Los demás tamaños s
 recipe-makes = La receta rinde
 recipe-size = Tamaño de receta
 ingredients-make = Estos ingredientes rinden { $volume }.
-sizes-follow = Cada tamaño se calcula a partir de estos { $volume }.
+sizes-follow = Los tamaños se calculan a partir de estos { $volume }: para { $makes }, 1 pasa a ser { $factor }.
+set-recipe-size = Poner receta en { $volume }
 choose-ingredient = Elija un ingrediente
 new-ingredient = Ingrediente nuevo
 add-ingredient = Agregar ingrediente
@@ -81,6 +83,7 @@ juice-density-of = Densidad del jugo de { $name }
 juice-cup-weight-of = Peso por taza del jugo de { $name }
 piece-weight-of = Peso por pieza de { $name }
 use-starting-figure = Usar { $figure } por ahora
+use-as-water = Usar por ahora el de agua: { $figure }
 starting-figure-assumed = { $figure } es un valor supuesto, sin pesar. Pese el suyo cuando pueda.
 counts-as-puree = Un volumen cuenta como puré, { $figure }. Pese el suyo cuando pueda.
 takes-up-rest = { $names } ocupa lo que dejan las piezas enteras.
@@ -133,6 +136,9 @@ lowest-on-target = Precio mínimo en la meta: { $price }, con margen de { $margi
 set-price = Poner precio en { $price }
 target-and-suggested = Meta de { $target }. Con { $price } queda { $margin }.
 target-is = Meta de { $target }.
+loses-money = Pierde dinero después de todos los costos.
+margin-after-discounts = El margen es sobre { $price }, tras descuentos.
+margin-after-tax = El margen es sobre { $price }, tras descuentos e impuesto.
 recipe-lines = { $lines ->
     [one] 1 renglón
    *[other] { $lines } renglones
@@ -151,6 +157,7 @@ price-goes = A dónde va el precio
 at-suggested-price = Con el precio sugerido, { $price }.
 card-fee = Cargo por tarjeta
 fees = Cargos
+discounts-and-markdowns = Descuentos y rebajas
 app-commission = Comisión de la app de entregas
 labor-waste = Merma de mano de obra
 overhead-waste = Merma de gastos generales

@@ -49,7 +49,7 @@ drink-without-sizes = Aún no tiene tamaños. Abra la bebida para agregar uno.
 no-price = Sin precio
 clear-search = Borrar búsqueda
 first-price-steps = Su primer precio
-price-first-drink = Ponga precio a su primera bebida
+price-first-drink = Ponga su primer precio
 price-first-drink-about = Cuatro pasos cortos: ingredientes, botella, cantidades y precio.
 
 ## The choice of books

@@ -113,6 +113,8 @@ no-pack-yet = aún sin paquete
 
 packs = Paquetes
 add-pack = Agregar paquete
+add-case-price = Agregar precio del paquete
+add-case-price-of = Agregar precio del paquete de { $name }
 remove-pack = Quitar paquete
 new-pack = Paquete nuevo
 pack-size = Contenido del paquete
@@ -120,6 +122,8 @@ case-price = Precio del paquete
 delivery-or-deposit = Entrega o depósito
 supplier = Proveedor
 counts-as-free = Con este precio, el paquete cuenta como gratis.
+own-ice = Hielo propio: sin costo
+own-water = Agua de la llave: sin costo
 current-pack = Paquete actual
 buy-this-pack = Comprar este paquete
 switch-packs = Cambiar de paquete

@@ -225,10 +225,11 @@ marked-and-not-checked = { $allergens } · { $ingredients ->
 }
 allergens-and-shared = { $allergens }. { $shared }
 made-where-used = Se hace donde también se usa: { $allergens }.
-others-not-checked = Aquí hay otros ingredientes sin revisar.
+others-not-checked = Usted también usa ingredientes sin revisar.
 recipe-is-empty = La receta está vacía.
 no-allergens = Ninguno de los alérgenos que se deben nombrar, según su libro.
 contains = Contiene: { $allergens }.
+contains-unlisted = Contiene: { $allergens } (no está en la lista de EE. UU.).
 parts-not-known = Mezcla sin datos
 parts-not-known-of = Puede contener más: { $names }
 parts-not-known-sentence = Mezcla sin datos: { $names }. La bebida puede contener más alérgenos. Lea la etiqueta y anote los ingredientes.

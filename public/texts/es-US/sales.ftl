@@ -14,6 +14,7 @@ what-sells = ¿Qué vende cada semana?
 add-sizes-first = Primero agregue un tamaño a una bebida en Bebidas. Luego anote aquí las ventas semanales.
 typical-week = Semana normal
 about-typical-week = Escriba abajo las ventas de cada tamaño, o use el promedio de sus semanas.
+no-sales-yet = Aún no hay ventas. Anote las ventas semanales abajo, o impórtelas de su caja.
 typical-by-size = Ventas normales
 about-typical-by-size = ¿Cuántas vende de cada una en una semana normal? Déjelo en blanco si no sabe.
 use-average = Usar promedio de 4 semanas
@@ -155,6 +156,7 @@ trials-need-weeks = Una prueba compara semanas de ventas. Usted aún no tiene.
 enter-weekly-sales = Anotar ventas semanales
 start-trial = Iniciar prueba
 trial-since = { $drinks }, desde el { $day }
+trial-from = { $drinks }, empieza el { $day }
 new-trial = Prueba nueva
 trial-name = Nombre de la prueba
 example-change = Agregar vaso de 12 oz
@@ -172,7 +174,7 @@ likely-range = Rango probable
 likely-between = { $low } a { $high }
 no-range = No se sabe: semanas iguales
 week-by-week = Semana por semana
-about-week-by-week = Ganancia de cada semana, como se anotó entonces. La escala puede no empezar en cero.
+about-week-by-week = Ganancia de cada semana antes de gastos generales, como se anotó entonces. La escala puede no empezar en cero.
 open-sales = Abrir ventas
 before = Antes
 with-change = Con el cambio
@@ -390,6 +392,20 @@ trial-length = { $weeks ->
 }
 trial-length-unknown = Anote antes las ventas de al menos dos semanas. La prueba dirá cuántas semanas necesita.
 trial-length-elsewhere = Sus semanas no tienen ventas de estas bebidas. Anote algunas, y la prueba dirá cuántas semanas necesita.
+trial-cannot-tell = { $weeks ->
+    [one] Una prueba no puede distinguir esto. Tomaría cerca de 1 semana.
+   *[other] Una prueba no puede distinguir esto. Tomaría cerca de { $weeks } semanas.
+}
+trial-never-tells = Una prueba no puede distinguir esto. La diferencia es muy chica.
+trial-sets-up = Esto prepara una prueba
+trial-runs = { $weeks ->
+    [one] Dura 1 semana: del { $first } al { $last }.
+   *[other] Dura { $weeks } semanas: del { $first } al { $last }.
+}
+trial-compares = Compara estas semanas con las de antes. Haga el cambio el primer día.
+trial-planned = Planeada
+trial-not-begun = El cambio aún no empieza. Anote las ventas de cada semana cuando termine.
+trial-plan-from = Prueba planeada: del { $first } al { $last }
 trial-began = Prueba desde el { $day }
 trial-begins = La prueba empieza el { $day }
 trial-ended = Prueba del { $first } al { $last }
@@ -413,6 +429,14 @@ same-sales = { $drinks ->
 week-covers = { $compared ->
     [one] La semana cuenta { $drinks } bebidas. La tabla compara la única que se vende en todos los tamaños.
    *[other] La semana cuenta { $drinks } bebidas. La tabla compara las { $compared } que se venden en todos los tamaños.
+}
+week-of-drinks = { $counted ->
+    [one] Esto cuenta 1 de { $all } bebidas: la que se vende en estos tamaños.
+   *[other] Esto cuenta { $counted } de { $all } bebidas: las que se venden en estos tamaños.
+}
+new-prices-count = { $drinks ->
+    [one] Los precios nuevos cuentan para 1 bebida, la que está en todos los tamaños. Se venden { $all } bebidas.
+   *[other] Los precios nuevos cuentan para { $drinks } bebidas, las que están en todos los tamaños. Se venden { $all } bebidas.
 }
 even-at = Gana lo de hoy con { $buyers } de cada 100 clientes.
 even-over = { $buyers ->
@@ -465,14 +489,6 @@ undo-brings-back = Deshacer recupera las cifras de hoy.
 alone-more = La respuesta de arriba también cuenta esto. Sin esto, gana { $profit } más por semana.
 alone-less = La respuesta de arriba también cuenta esto. Sin esto, gana { $profit } menos por semana.
 alone-same = La respuesta de arriba también cuenta esto. Sin esto, gana lo mismo por semana.
-scenario-keeps = Qué guarda el escenario
-scenario-cannot-keep = Qué no puede guardar
-scenario-keeps-about = Un escenario guarda precios, tamaños y ventas semanales. Llenados, costos y cargos quedan como en su libro.
-scenario-keeps-none = Nada de lo probado cabe en un escenario. Pruebe un precio o el reparto de clientes.
-scenario-then-more = Guardado así, gana { $profit } más por semana.
-scenario-then-less = Guardado así, gana { $profit } menos por semana.
-scenario-then-same = Guardado así, gana lo mismo por semana.
-keep-share = El { $share } de los clientes elige { $size }: las ventas semanales se ajustan.
 beside-drink = Junto a otra bebida
 choose-drink = Elija una bebida
 what-if-of = ¿Y si…? { $drinks }
@@ -481,7 +497,7 @@ adds-up = El precio antes de impuesto, menos cargos, descuentos y costo total, d
 price-and-cost = Precio y costo por tamaño
 rows-rounded = Cada renglón se redondea aparte; la suma puede variar por centavos.
 by-volume = Por medida
-scenario-terms = Los dos lados muestran la ganancia antes de gastos generales. Los tamaños que se venden como hoy cuentan sus últimas semanas.
+scenario-terms = Los dos lados muestran la ganancia de todo el menú antes de gastos generales. Los tamaños que se venden como hoy cuentan sus últimas semanas.
 scenario-is-menu = Este ya es el menú de hoy.
 make-these-changes = Hacer estos cambios
 drinks-that-change = Qué es distinto
@@ -494,6 +510,8 @@ scenarios-compared = Lado a lado
 
 ## The decision sheet
 
+print-report = Imprimir informe
+client-report = Informe del cliente
 decision-sheet = Hoja de decisión
 must-be-true = Qué tiene que cumplirse
 one-time-and-payback = Costos únicos

@@ -3,13 +3,13 @@
 ## Questions about the shop
 
 your-shop = Su local
-shop-about = Salte lo que no sepa. Cambie lo que quiera después en Libro.
+shop-about = Lo que no sepa, después en Libro.
 country = País
 common-figure = Cifra común. Revise la suya.
 not-sure = No sé
 not-sure-of = No sé: { $field }
 counts-as-zero = Aún no se sabe. Su ganancia dirá qué falta contar.
-field-skipped = Si sigue, se omite “{ $field }”: Brimwright no lo puede leer.
+field-skipped = Si sigue, se omite “{ $fields }”: Brimwright no puede leer lo que escribió.
 skip-questions = Saltar por ahora
 
 ## The way to the first price

@@ -12,7 +12,8 @@ trim-left = rendimiento limpio { $share }
 juice-left = rendimiento de jugo { $share }
 piece-weighs = { $weight } por pieza
 weighs = { $density }
-name-only = nombre y tipo
+juice-weighs = jugo { $density }
+name-only = solo el nombre
 fill-from = Datos iniciales: { $name }
 fill-about = Llena solo lo que sigue en blanco: { $figures }.
 use-figures = Usar estos datos
@@ -31,7 +32,7 @@ from-sr28-item = De USDA SR28 (2015), alimento { $number }.
 assumed = Supuesto: usual en ingredientes así.
 rule-of-thumb = Regla del oficio, sin fuente publicada. Pese lo suyo.
 usual-capacity = Usual para este tamaño. Pese el suyo lleno de agua.
-confirmed-by = Escriba o pese su propio dato, o confirme este.
+confirmed-by = Confirme un dato, o abra su artículo y escriba el suyo.
 
 ## Lo que se ofrece junto a los datos
 

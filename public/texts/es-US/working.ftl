@@ -13,6 +13,7 @@ no-number-yet = Este número aún no está listo.
 
 entered-in-book = Anotado en Libro.
 entered-in = Anotado en { $name }.
+starting-figure-of = Dato inicial de { $name }.
 own-math = Tiene sus cuentas aparte.
 whole-amount = El total es 100%.
 minutes-in-an-hour = Una hora tiene 60 minutos.
@@ -34,6 +35,7 @@ up-to-fullest = En una distribución normal, cerca de 1 de cada 740 envases qued
 
 named-figure = { $name } { $figure }
 equation = { $terms } = { $result }.
+equation-rounded = { $terms } = { $result }. Cada dato va redondeado.
 only = { $name }, nada más: { $result }.
 nothing-entered = Nada anotado: { $result }.
 
