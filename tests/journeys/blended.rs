@@ -229,7 +229,7 @@ async fn what_a_line_lacks(journey: &Journey) {
     let makes = By::Label(say!(drinks::recipe_makes));
     journey.expect_sentence(makes, &say!(drinks::needs_density, name = "Mango")).await;
     let figure = "1 g/mL";
-    journey.click(By::Text(&say!(drinks::use_starting_figure, figure = figure))).await;
+    journey.click(By::Text(&say!(drinks::use_as_water, figure = figure))).await;
     journey.expect_sentence(makes, &say!(drinks::ingredients_make, volume = "200 mL")).await;
     journey.wait_for_text(&say!(drinks::starting_figure_assumed, figure = figure)).await;
     // 200 / 0.8 = 250. The field stays where it is.

@@ -138,7 +138,7 @@ async fn a_book_comes_back_and_undo_brings_back_the_old_one(engine: Engine) {
     assert_eq!(there, incoming);
 
     journey.click(By::Text(say!(first::undo))).await;
-    journey.expect_value(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate Juice Hall").await;
+    journey.expect_each("main h1", &["Marrowgate Juice Hall"]).await;
     journey.wait_until_saved().await;
     assert!(before == save_book(&journey).await, "Undo brings the old book back, byte for byte");
     // And so does the store: a load away.
@@ -156,11 +156,11 @@ async fn both_books_are_kept(engine: Engine) {
     journey.click(By::Text(say!(book::add_as_new_book))).await;
     journey.wait_for_text(say!(first::add_drink)).await;
     journey.click(By::Text(say!(first::book))).await;
-    journey.expect_value(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate, east side").await;
+    journey.expect_each("main h1", &["Marrowgate, east side"]).await;
     let sample = |name: &str| [name, say!(first::sample_data)].join(" ");
     journey.expect_books(&[&sample("Marrowgate Juice Hall"), &sample("Marrowgate, east side")]).await;
     journey.click(By::Item("Marrowgate Juice Hall")).await;
-    journey.expect_value(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate Juice Hall").await;
+    journey.expect_each("main h1", &["Marrowgate Juice Hall"]).await;
     assert!(before == save_book(&journey).await, "the first book is untouched");
 }
 

@@ -21,7 +21,7 @@ pub async fn empty_book_in(engine: Engine, name: &'static str) -> Journey {
 /// The same, in metric units.
 pub async fn metric_book(name: &'static str) -> Journey {
     let journey = empty_book(name).await;
-    journey.click(By::Text(say!(first::book))).await;
+    book_part(&journey, say!(book::this_book)).await;
     journey.choose(By::Label(say!(book::units)), say!(drinks::metric)).await;
     journey.expect_value(By::Label(say!(book::units)), say!(drinks::metric)).await;
     journey
@@ -105,6 +105,12 @@ pub async fn unfold(journey: &Journey, name: &str) {
          return fold?.open === true"
     );
     journey.wait_until(&format!("the fold {name:?}"), &script).await;
+}
+
+/// Opens a part of the settings, on the screen of the book.
+pub async fn book_part(journey: &Journey, name: &str) {
+    journey.click(By::Text(say!(first::book))).await;
+    unfold(journey, name).await;
 }
 
 /// Opens label and fill target of the size that is open.

@@ -147,6 +147,12 @@ async fn an_honest_price(journey: &Journey) {
         journey.wait_for_text(lack).await;
     }
     journey.screenshot("price").await;
+    // 1.50 is less than what the goods cost.
+    let price = By::Label(say!(drinks::menu_price));
+    journey.enter(price, "1.50").await;
+    journey.wait_for_text(say!(drinks::loses_money)).await;
+    journey.enter(price, "4.50").await;
+    journey.wait_for_text_gone(say!(drinks::loses_money)).await;
 }
 
 async fn what_is_next(journey: &Journey) {
@@ -171,6 +177,24 @@ async fn all_of_it_is_in_its_place(journey: &Journey) {
     journey.wait_for_text_gone("12 oz bottle").await;
 }
 
+/// Ice from the shop's own machine costs nothing: no case has to be made up for it.
+#[tokio::test]
+async fn ice_of_the_shop_costs_nothing() {
+    let journey = on_a_phone("first_price_ice").await;
+    journey.click(By::Text(say!(first::start_book))).await;
+    journey.click(By::Text(say!(first::price_first_drink))).await;
+    journey.wait_for_text(say!(setup::what_goes_in)).await;
+    journey.type_on("ice cu").await;
+    journey.click(By::Text("Ice cubes")).await;
+    journey.wait_for_text(say!(setup::case_price_missing)).await;
+    journey.screenshot("ice").await;
+    journey.click(By::Text(say!(goods::own_ice))).await;
+    journey.wait_for_text(say!(goods::counts_as_free)).await;
+    journey.wait_for_text_gone(say!(setup::case_price_missing)).await;
+    journey.expect_value(By::Label(say!(goods::case_price)), "0.00").await;
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
 /// One can leave at any time: what was typed is in the book, and the empty list leads back.
 #[tokio::test]
 async fn the_way_can_be_left_and_taken_up_again() {
@@ -183,6 +207,14 @@ async fn the_way_can_be_left_and_taken_up_again() {
     journey.type_on("car").await;
     journey.click(By::Text("Carrots")).await;
     journey.enter(By::Label(say!(goods::case_price)), "24").await;
+    // Another size than the suggested 50 lb is asked about only once the owner typed one: 60 lb after 5 lb.
+    let holds = By::Label(say!(goods::pack_size));
+    journey.enter(holds, "5").await;
+    journey.expect_count(".mark-asked", 0).await;
+    journey.enter(holds, "60").await;
+    journey.expect_count(".mark-asked", 1).await;
+    journey.enter(holds, "50").await;
+    journey.expect_count(".mark-asked", 0).await;
     journey.click(By::Text(say!(setup::finish_later))).await;
     journey.click(By::Text(say!(first::price_first_drink))).await;
     // Its case is told, and can be changed on its own screen.
@@ -247,7 +279,7 @@ async fn what_cannot_be_is_explained_at_its_field() {
     let wage = By::Label(say!(book::hourly_wage));
     journey.type_into(wage, "-18").await;
     journey.expect_error(wage, &say!(book::no_minus, example = "18.00")).await;
-    journey.wait_for_text(&say!(setup::field_skipped, field = say!(book::hourly_wage))).await;
+    journey.wait_for_text(&say!(setup::field_skipped, fields = say!(book::hourly_wage))).await;
     journey.press(wage, Key::Escape).await;
     // Not known, and no common figure where one lives: it counts as zero, and is said.
     journey.choose(By::Label(say!(setup::country)), "Japan").await;

@@ -115,7 +115,11 @@ async fn by_the_owners_answer(journey: &Journey) {
     journey.type_into(answer, "12").await;
     let example = words::Example::Weeks.said(&speaker(System::Metric));
     journey.expect_error(answer, &say!(decide::most_to_type, most = "10", example = example)).await;
+    // By evidence where that is chosen, else by what his answer has them earn.
     journey.enter(answer, "9").await;
+    journey.click(By::Text(say!(decide::by_evidence))).await;
+    let first = say!(decide::plan_pays_guess, plan = "Small + Large", profit = "$5.93");
+    journey.expect_each(".decision-answer .verdict", &[&first]).await;
     journey.click(By::Text(say!(decide::by_profit))).await;
     journey.wait_for_text(say!(decide::by_profit_about)).await;
     // Against 213.50 of today. As many stay as bring as much: (221.80 - 128.50) / 125.00 = 74.6 %, (221.00 - 112.50) /
@@ -141,8 +145,20 @@ async fn by_the_owners_answer(journey: &Journey) {
     journey
         .expect_each(".decision-answer .verdict", &[&say!(decide::plan_pays_guess, plan = "Small", profit = "$121.72")])
         .await;
+    // Of the other 50 come 45 * 2.6913 + 5 * 5.2163 = 147.2. It does not say that it cannot pay.
+    let becomes = say!(decide::guess_becomes_more, buyers = 50, then = "147", profit = "$121.72");
+    let one = say!(decide::one_size_most_tried, plan = "Small", share = "50%", needs = becomes);
+    journey.expect_each(".decision-answer .steps li:first-child", &[&one]).await;
     journey.enter(answer, "9").await;
     journey.wait_for_text(&first).await;
+    // It is there again on another screen, and after loading that anew.
+    journey.click(By::Text(say!(first::sizes))).await;
+    journey.expect_each("main h1", &[say!(first::sizes)]).await;
+    journey.load_again().await;
+    journey.click(By::Text(say!(decide::how_many_sizes))).await;
+    journey.wait_for_text(&first).await;
+    entering::unfold(journey, say!(decide::what_to_ask)).await;
+    journey.expect_value(answer, "9").await;
 }
 
 async fn kept_as_a_scenario(journey: &Journey) {

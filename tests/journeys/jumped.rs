@@ -183,7 +183,13 @@ async fn what_is_unusual_for_its_kind_is_asked_about() {
     journey.wait_for_text("Orchard Green").await;
     let (yields, weight) = (say!(goods::yields), say!(goods::weight_and_volume));
     for (address, fold, label, typed, sentence) in [
-        ("#/book", "", say!(book::sales_tax_rate), "65", unusual("6.5%", "65%", say!(market::rare_tax))),
+        (
+            "#/book",
+            say!(common::sales_tax),
+            say!(book::sales_tax_rate),
+            "65",
+            unusual("6.5%", "65%", say!(market::rare_tax)),
+        ),
         (
             "#/buying/ingredient/1",
             weight,
@@ -260,6 +266,9 @@ async fn what_could_mean_two_things_waits_for_an_answer() {
     journey.click(By::Text(say!(first::look_around))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.go("#/book").await;
+    for part in [say!(common::target_margin), say!(drinks::fees), say!(book::this_book)] {
+        entering::unfold(&journey, part).await;
+    }
     asked_which(&journey, say!(common::target_margin), "0.7", ["0.7%", "70%"], ["68", "70"]).await;
     asked_which(&journey, say!(book::card_fee), "0.029", ["0.029%", "2.9%"], ["2.9", "2.9"]).await;
     // The first meaning is taken, too.

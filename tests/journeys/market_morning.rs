@@ -62,6 +62,13 @@ async fn ten_prices_and_one_taken_back() {
             let lowest = say!(goods::lowest_margin, name = HOLE, margin = "");
             journey.wait_for_text(around(&lowest).0.trim()).await;
             journey.screenshot("answer").await;
+            // A slip that was mended counts no more: 58 and 55 again are compared with the price before today.
+            for (typed, now) in [("58", "$0.169"), (price, "$0.161")] {
+                journey.enter(By::Label(&field), typed).await;
+                let figures = [say!(market::figure_before, figure = "$0.111"), say!(market::figure_now, figure = now)];
+                let cost = say!(market::cost_per, cost = figures.join(" "), per = per);
+                journey.expect_each(".price-cost", &[cost.as_str()]).await;
+            }
         }
     }
     // Searched for by a supplier's name: down the list from price to price.
@@ -200,6 +207,7 @@ async fn two_suppliers_beside_each_other_and_what_was_asked_before() {
     journey.wait_for_text(say!(goods::checked_today)).await;
     // The owner lets no price grow old: nothing is marked any more.
     journey.go("#/book").await;
+    entering::unfold(&journey, say!(book::supplier_prices)).await;
     let days = By::Label(say!(book::flag_prices_older));
     journey.enter(days, "0").await;
     let error = say!(refusals::less_than_one, field = say!(book::flag_prices_older));

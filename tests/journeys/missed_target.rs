@@ -13,6 +13,9 @@ use crate::harness::{By, Journey};
 #[tokio::test]
 async fn a_missed_target_is_closed_and_explained() {
     let journey = entering::metric_book("missed_target").await;
+    for part in [say!(common::target_margin), say!(book::shop_costs)] {
+        entering::unfold(&journey, part).await;
+    }
     journey.enter(By::Label(say!(common::target_margin)), "60").await;
     journey.enter(By::Label(say!(book::price_endings)), ".25 .75").await;
     journey.enter(By::Label(say!(book::hourly_wage)), "12").await;

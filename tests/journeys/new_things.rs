@@ -58,6 +58,7 @@ async fn a_new_thing_waits_until_it_lacks_nothing() {
     a_step(&journey).await;
     measures(&journey).await;
     headspace(&journey).await;
+    no_sales(&journey).await;
     packaging(&journey).await;
     a_scenario(&journey).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
@@ -322,6 +323,43 @@ async fn packaging(journey: &Journey) {
     journey.wait_for_text_gone(&unsaved).await;
     journey.wait_for_text("$0.030").await;
     expect_undo(journey, say!(goods::add_packaging)).await;
+    new_packaging(journey).await;
+}
+
+/// What is named on the page of a container gets its price right there: 20.00 for 500 is 0.04.
+async fn new_packaging(journey: &Journey) {
+    journey.choose(By::Label(say!(goods::add_packaging)), say!(goods::new_packaging)).await;
+    // What is not in the book yet does not count.
+    journey.wait_for_text(&say!(goods::items_and_cost, items = 1, cost = "$0.030")).await;
+    journey.enter(By::Label(say!(goods::name_of_new_packaging)), "Paper lid").await;
+    journey.enter(By::Label(say!(goods::new_packaging_per_drink)), "1").await;
+    journey.wait_for_text(&say!(goods::items_and_cost, items = 2, cost = say!(goods::no_pack_yet))).await;
+    journey.screenshot("new_packaging").await;
+    journey.enter(holds(), "500").await;
+    journey.enter(price(), "20").await;
+    journey.wait_for_text("$0.040").await;
+    journey.wait_for_text(&say!(goods::items_and_cost, items = 2, cost = "$0.070")).await;
+    expect_undo(journey, say!(goods::add_pack)).await;
+}
+
+/// Before anything is sold the page of sales says so, and shows no sum of nothing; far too many are asked about.
+async fn no_sales(journey: &Journey) {
+    journey.click(By::Text(say!(first::drinks))).await;
+    journey.click(By::Text("Hedge Green")).await;
+    journey.choose(By::Label(say!(drinks::add_size)), "Large cup").await;
+    journey.go("#/sizes/sales").await;
+    journey.wait_for_text(say!(sales::no_sales_yet)).await;
+    journey.wait_for_text_gone(say!(sales::same_terms)).await;
+    entering::unfold(journey, say!(sales::typical_by_size)).await;
+    let cups = By::Label("Large cup");
+    journey.enter(cups, "99999999").await;
+    journey.wait_for_text(say!(book::check_this)).await;
+    journey.screenshot("rare_sales").await;
+    journey.click(By::Text(say!(book::back))).await;
+    journey.expect_value(cups, "").await;
+    journey.enter(cups, "1.5").await;
+    journey.wait_for_text_gone(say!(book::check_this)).await;
+    journey.wait_for_text(say!(sales::same_terms)).await;
 }
 
 async fn a_scenario(journey: &Journey) {
@@ -329,7 +367,7 @@ async fn a_scenario(journey: &Journey) {
     journey.click(By::Text(say!(sales::copy_menu))).await;
     journey.wait_for_text(&waits(say!(book::new_scenario_unsaved), &[say!(book::needs_name)])).await;
     journey.expect_value(name(), "").await;
-    expect_undo(journey, say!(goods::add_packaging)).await;
+    expect_undo(journey, say!(goods::add_pack)).await;
     journey.enter(name(), "Two sizes only").await;
     journey.wait_for_text(say!(sales::scenario_is_menu)).await;
     expect_undo(journey, say!(sales::copy_menu)).await;

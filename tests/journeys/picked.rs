@@ -77,7 +77,7 @@ async fn a_number_takes_the_unit_beside_it(engine: Engine) {
 
 async fn an_empty_field_begins_with_the_unit_of_the_book(engine: Engine) {
     let journey = entering::empty_book_in(engine, "picked_empty").await;
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(&journey, say!(first::counter)).await;
     let unit_label = unit_of(say!(book::scale_rounds_to));
     let (step, unit) = (By::Label(say!(book::scale_rounds_to)), By::Label(&unit_label));
     journey.expect_value(unit, "oz").await;

@@ -6,15 +6,17 @@ use std::path::{Path, PathBuf};
 
 use brimwright::{say, words};
 
+use crate::entering;
 use crate::harness::{By, Journey};
 use crate::support;
 
 const BOOK_FILE: &str = "marrowgate-juice-hall.brimwright.json";
 const OWN_FILE: &str = "my-book.brimwright.json";
 
-/// The name of the open book.
-fn name() -> By<'static> {
-    By::label(say!(common::name).to_owned())
+/// Gives the open book another name.
+async fn rename(journey: &Journey, name: &str) {
+    entering::unfold(journey, say!(book::this_book)).await;
+    journey.enter(By::Label(say!(common::name)), name).await;
 }
 
 /// What is said of books that the browser removed.
@@ -78,7 +80,7 @@ async fn a_day_s_first_change_and_an_import_can_be_gone_back_on() {
     let journey = open_demo("restore_points").await;
     let before = save_book(&journey, BOOK_FILE).await;
     journey.wait_for_text(say!(book::no_points_yet)).await;
-    journey.enter(name(), "Marrowgate, west side").await;
+    rename(&journey, "Marrowgate, west side").await;
     journey.wait_until_saved().await;
     journey.wait_for_text(say!(book::before_first_change)).await;
     journey.wait_for_text(&counts()).await;
@@ -88,7 +90,7 @@ async fn a_day_s_first_change_and_an_import_can_be_gone_back_on() {
         .attach(By::Label(say!(book::import_book_file)), &file("restore_points", "other.json", other.as_bytes()))
         .await;
     journey.click(By::Text(say!(book::replace_book))).await;
-    journey.expect_value(name(), "East side").await;
+    journey.expect_each("main h1", &["East side"]).await;
     journey.wait_until_saved().await;
     journey.wait_for_text(say!(book::before_import)).await;
     journey.expect_count(".kept-list > li", 2).await;
@@ -101,13 +103,13 @@ async fn a_day_s_first_change_and_an_import_can_be_gone_back_on() {
     journey.expect_each(".teach li", &[say!(book::settings_changed)]).await;
     journey.screenshot("changes").await;
     journey.click(By::Text(say!(book::restore_point))).await;
-    journey.expect_value(name(), "Marrowgate Juice Hall").await;
+    journey.expect_each("main h1", &["Marrowgate Juice Hall"]).await;
     journey.wait_until_saved().await;
     journey.wait_for_text(say!(book::before_restore)).await;
     assert!(before == save_book(&journey, BOOK_FILE).await, "restored byte for byte");
 
     journey.click(By::Text(say!(first::undo))).await;
-    journey.expect_value(name(), "East side").await;
+    journey.expect_each("main h1", &["East side"]).await;
     journey.wait_until_saved().await;
     // And what was restored can be gone back to after a load.
     journey.open().await;
@@ -119,7 +121,7 @@ async fn a_day_s_first_change_and_an_import_can_be_gone_back_on() {
 async fn a_deleted_book_is_brought_back_whole() {
     let journey = open_demo("brought_back").await;
     journey.click(By::Text(say!(first::book))).await;
-    journey.enter(name(), "West side").await;
+    rename(&journey, "West side").await;
     journey.wait_until_saved().await;
     let before = save_book(&journey, "west-side.brimwright.json").await;
     journey.click(By::Text(say!(first::delete_book))).await;
@@ -183,13 +185,13 @@ async fn a_book_removed_while_it_is_open_is_not_another_tab_s_doing() {
     let journey = open_demo("evicted_open").await;
     journey.click(By::Text(say!(first::book))).await;
     done(&journey, "evicted", EVICT).await;
-    journey.enter(name(), "West side").await;
+    rename(&journey, "West side").await;
     journey.wait_for_text(say!(first::book_removed)).await;
     journey.click(By::Text(say!(book::save_as_new_book))).await;
     journey.wait_for_text("Orchard Green").await;
     journey.wait_until_saved().await;
     journey.click(By::Text(say!(first::book))).await;
-    journey.expect_value(name(), "West side").await;
+    journey.expect_each("main h1", &["West side"]).await;
 }
 
 #[tokio::test]
@@ -295,7 +297,7 @@ async fn a_file_on_the_device_is_kept_up_to_date() {
     journey.wait_for_text(say!(book::no_copy_yet)).await;
     journey.click(By::Text(say!(book::copy_to_file))).await;
     journey.wait_for_text(say!(book::copies_go_to_saved, file = "copy.json", when = "12:").trim_end_matches('.')).await;
-    journey.enter(name(), "Corner bar").await;
+    rename(&journey, "Corner bar").await;
     let written = "window.text = window.text ?? ''; copy().then((text) => (window.text = text));
                    return window.text.includes('Corner bar')";
     journey.wait_until("the file to be written", written).await;
@@ -329,8 +331,8 @@ async fn a_copy_is_offered_when_the_last_is_old() {
     journey.click(By::Text(say!(first::start_book))).await;
     journey.wait_for_text(say!(first::first_price_steps)).await;
     journey.click(By::Text(say!(first::book))).await;
-    journey.enter(name(), "My book, east").await;
-    journey.enter(name(), say!(first::new_book_name)).await;
+    rename(&journey, "My book, east").await;
+    rename(&journey, say!(first::new_book_name)).await;
     journey.wait_until_saved().await;
     journey.wait_for_text(&[say!(book::no_copy_yet), &say!(book::changes_so_far, changes = 2)].join(" ")).await;
     journey.wait_for_text(say!(book::before_first_change)).await;

@@ -5,6 +5,7 @@ use brimwright::say;
 use fantoccini::key::Key;
 use serde_json::json;
 
+use crate::entering;
 use crate::harness::{By, Engine, Journey, in_each_engine};
 
 in_each_engine!(a_list_is_as_it_was_left);
@@ -128,6 +129,7 @@ async fn attribute(journey: &Journey, name: &str) -> serde_json::Value {
 async fn a_page_is_shown_to_others_and_things_stand_closer_where_that_is_chosen() {
     let journey = demo(Engine::Chromium, "returning_shown").await;
     journey.go("#/book").await;
+    entering::unfold(&journey, say!(device::this_device)).await;
     journey.choose(By::Label(say!(device::laptop_spacing)), say!(device::compact)).await;
     assert_eq!(attribute(&journey, "data-density").await, json!("compact"));
     load_anew(&journey).await;

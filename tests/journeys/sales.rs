@@ -44,6 +44,12 @@ async fn a_week_is_typed_and_others_come_from_the_till() {
     journey.enter(SMALL, "20").await;
     let figures = [(say!(sales::drinks_sold), "20"), (say!(sales::profit), "$33.05")];
     journey.expect_figures(&heading, &figures).await;
+    // A week is no average: its drinks are whole, and others are asked about.
+    journey.enter(SMALL, "1.5").await;
+    journey.wait_for_text(say!(book::check_this)).await;
+    journey.screenshot("asked").await;
+    journey.click(By::Text(say!(book::back))).await;
+    journey.expect_figures(&heading, &figures).await;
     let jug = "64 oz jug";
     journey.enter(By::Label(jug), "3").await;
     assert_eq!(journey.sentence_of(By::Label(jug)).await, say!(sales::no_price_yet));

@@ -108,8 +108,14 @@ async fn in_a_recipe(journey: &Journey) {
     // A container that is not there yet is made on its page, which leads back.
     journey.choose(By::Label(say!(drinks::add_size)), say!(labels::new_container)).await;
     journey.expect_each("main h1", &[say!(labels::new_container)]).await;
+    let bottle = say!(starter::bottle_of, size = "12 oz");
+    journey.click(By::Text(&bottle)).await;
+    journey.wait_for_text(say!(starter::usual_capacity)).await;
     journey.click(By::Text(say!(labels::back_to_drink))).await;
     journey.expect_each("main h1", &["Orange alone"]).await;
+    // It is a size of the drink already.
+    journey.expect_count(".size-tags li", 1).await;
+    journey.wait_for_text(&bottle).await;
     // Nobody looked at the oranges: the fold says so, and the way leads to the question, unfolded.
     journey.wait_for_text(say!(labels::not_checked)).await;
     entering::unfold(journey, say!(labels::allergens)).await;
@@ -121,16 +127,16 @@ async fn in_a_recipe(journey: &Journey) {
 async fn all_to_check(journey: &Journey) {
     journey.click(By::Text(say!(first::buying))).await;
     let figures = journey.run("return +/\\d+/.exec([...document.querySelectorAll('a')].find((it) => it.hash === '#/buying/check').innerText)[0]").await;
-    // Three of carrots, one of milk, five of oranges.
-    assert_eq!(figures, 9);
-    journey.click(By::Text(&say!(starter::figures_of, figures = "9"))).await;
+    // Three of carrots, one of milk, five of oranges, one of the bottle.
+    assert_eq!(figures, 10);
+    journey.click(By::Text(&say!(starter::figures_of, figures = "10"))).await;
     journey.wait_for_text(say!(starter::figures_to_check)).await;
     journey.screenshot("to_check").await;
-    journey.expect_count(".to-check-row", 9).await;
-    for _ in 0..9 {
+    journey.expect_count(".to-check-row", 10).await;
+    for _ in 0..10 {
         journey.click(By::Nth(0, &By::Text(say!(starter::confirm)))).await;
         // Nothing moves under the finger: the row stays, with the way back.
-        journey.expect_count(".to-check-row", 9).await;
+        journey.expect_count(".to-check-row", 10).await;
     }
     journey.wait_for_text(say!(starter::none_left)).await;
     journey.click(By::Nth(0, &By::Text(say!(starter::undo)))).await;

@@ -2,6 +2,7 @@
 
 use brimwright::say;
 
+use crate::entering;
 use crate::harness::{By, Journey, Publisher, pseudo};
 
 const FIRST: &str = "words-en-US-first-";
@@ -218,6 +219,7 @@ async fn a_language_that_is_not_here_is_not_chosen() {
     journey.wait_for_text("Orchard Green").await;
     journey.wait_until_kept_offline().await;
     journey.go("#/book").await;
+    entering::unfold(&journey, say!(device::this_device)).await;
     let spanish = "Español (Estados Unidos)";
     // In the list it begins with a capital, within a sentence it does not.
     let not_here = say!(device::language_not_here, language = "español (Estados Unidos)");
@@ -235,7 +237,7 @@ async fn a_language_that_is_not_here_is_not_chosen() {
         // Nothing of it is left when the page is loaded again.
         journey.open().await;
         journey.go("#/book").await;
-        journey.wait_for_text(say!(device::this_device)).await;
+        entering::unfold(&journey, say!(device::this_device)).await;
         journey.wait_for_text_gone(&not_here).await;
     }
     journey.choose(By::Label(say!(device::language)), spanish).await;

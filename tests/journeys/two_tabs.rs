@@ -2,6 +2,7 @@
 
 use brimwright::say;
 
+use crate::entering;
 use crate::harness::{By, Engine, Journey, in_each_engine};
 
 in_each_engine!(two_tabs_agree);
@@ -56,7 +57,7 @@ async fn two_tabs_agree(engine: Engine) {
     journey.expect_figures(say!(common::cost), &[(&lb, "$1.229"), (&fl_oz, "$0.129")]).await;
 
     // And the other way, another kind of record.
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(&journey, say!(book::this_book)).await;
     journey.enter(By::Nth(0, &By::Label(say!(common::name))), "Marrowgate, west side").await;
     journey.wait_for_text(say!(first::saved)).await;
     journey.use_tab(0).await;

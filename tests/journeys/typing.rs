@@ -142,6 +142,7 @@ async fn a_drink_that_cannot_be_made_or_priced_says_why(engine: Engine) {
     // A target that no price reaches: with everything covered, 2.9% of what is paid, 1.065 of the
     // price, goes: 1 - 0.029 * 1.065 = 0.969115 is the most that could be left.
     journey.go("#/book").await;
+    entering::unfold(&journey, say!(common::target_margin)).await;
     let (target, endings) = (By::Label(say!(common::target_margin)), By::Label(say!(book::price_endings)));
     let cases: [Case<'_>; 3] = [
         (target, "100", &say!(refusals::not_a_share, field = say!(common::target_margin))),

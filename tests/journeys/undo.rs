@@ -214,6 +214,8 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     journey.expect_each(".change-line strong", &["Apples, 40 lb", "Carrots, 50 lb"]).await;
     journey.expect_count(".change-line .button", 1).await;
     journey.wait_for_text(say!(book::undone)).await;
+    journey.wait_for_text(&say!(market::price_back, was = "$38.00")).await;
+    journey.wait_for_text_gone(&changed("$38.00", "$44.25", "+16.4%")).await;
     changes_say(&journey, &say!(market::changes_cost_more, prices = 1, money = "$3.09")).await;
     // Typed anew, it is a change as any other.
     journey.enter(apples(), "44").await;

@@ -120,7 +120,7 @@ async fn questions(journey: &Journey) {
     let label = say!(decide::sell_for_no_more_than);
     journey.type_into(By::Label(label), "7").await;
     // The 16 oz and 32 oz bottles need more, and one of 12 oz; the jug has no price and is left out.
-    let at_seven = say!(decide::sizes_do_not_fit, price = "$7.00", over = 7, sizes = "12");
+    let at_seven = say!(decide::some_sizes_fit, price = "$7.00", fit = 5, sizes = "12");
     replaced_by_hand(journey, By::Label(label), label, "seven", "7", &at_seven).await;
     journey.go("#/drinks/1/3").await;
     entering::unfold(journey, say!(drinks::work_back)).await;

@@ -27,7 +27,7 @@ async fn costs_that_vary_are_typed_and_read_in_the_ladder() {
 /// Tax of 8% added at the register, pressed drinks 5%; a fee of 3% and 0.30 for 1.5 drinks; 18.00 an hour; 200.00
 /// of overhead a week.
 async fn terms(journey: &Journey) {
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(journey, say!(common::sales_tax)).await;
     let rate = By::Label(say!(book::sales_tax_rate));
     journey.enter(rate, "8").await;
     // More than the whole price is asked about, and what was stays in force.
@@ -40,6 +40,7 @@ async fn terms(journey: &Journey) {
     journey.enter(By::Label(say!(first::type_pressed)), "5").await;
     journey.wait_for_text(&[say!(first::type_pressed), "5%"].join(" ")).await;
 
+    unfold(journey, say!(drinks::fees)).await;
     journey.enter(By::Label(say!(book::card_fee)), "3").await;
     journey.enter(By::Label(say!(common::fee_per_transaction)), "0.30").await;
     let drinks = By::Label(say!(book::drinks_per_payment));
@@ -49,6 +50,7 @@ async fn terms(journey: &Journey) {
     journey.press(drinks, fantoccini::key::Key::Escape).await;
     journey.expect_value(drinks, "1.5").await;
 
+    unfold(journey, say!(book::shop_costs)).await;
     journey.enter(By::Label(say!(book::hourly_wage)), "18").await;
     journey.wait_for_text(say!(drinks::no_overhead_yet)).await;
     journey.choose(By::Label(say!(book::overhead_per)), say!(book::each_week)).await;
@@ -113,7 +115,7 @@ async fn ladder(journey: &Journey) {
 }
 
 async fn shown_to_customers(journey: &Journey) {
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(journey, say!(book::shop_costs)).await;
     journey.wait_for_text(&say!(book::overhead_of_week, each = "$1.00", money = "$200.00", drinks = 200_usize)).await;
     let prices = journey.printed("#/print/prices", "Letter").await;
     prices.has(&["$8.00", &say!(drinks::plus_deposit, deposit = "$0.25"), say!(counter::deposits_come_back)]);

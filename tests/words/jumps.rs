@@ -23,6 +23,29 @@ fn what_was_and_what_is_now() {
             "Now 10.4 g/mL. Most foods and drinks weigh 0.2 to 3 g per mL.",
         ),
         (Kind::TrimYield, Doubt::Unusual, Some("90%"), "4%", "Was 90%, now 4%. A trim yield under 5% is rare."),
+        (Kind::Wage, Doubt::Far, Some("$18.00"), "$1,800.00", "Was $18.00, now $1,800.00."),
+        (
+            Kind::Wage,
+            Doubt::Unusual,
+            None,
+            "$99,999,999.00",
+            "Now $99,999,999.00. An hour rarely costs that much. Check the digits.",
+        ),
+        (
+            Kind::Labor,
+            Doubt::Unusual,
+            Some("1:30"),
+            "16666:39",
+            "Was 1:30, now 16666:39. More than 480:00 is rare. Type minutes:seconds.",
+        ),
+        (Kind::Sold, Doubt::Unusual, None, "99,999", "Now 99,999. More than 10,000 a week is rare."),
+        (
+            Kind::SoldInWeek,
+            Doubt::Unusual,
+            None,
+            "1.5",
+            "Now 1.5. A week usually has whole drinks, up to 10,000 of one size.",
+        ),
     ] {
         assert_eq!(said(kind, doubt, was, now), sentence);
     }

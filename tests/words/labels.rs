@@ -263,14 +263,14 @@ fn beside_none_stands_what_is_used_around() {
     assert_eq!(words::used_around(&around(&used[1..2], false)), "Made where these are used: Milk.");
     assert_eq!(words::used_around(&around(&used[2..], false)), "Made where these are used: Tree nuts.");
     assert_eq!(words::used_around(&around(&[], false)), "");
-    assert_eq!(words::used_around(&around(&[], true)), "Other ingredients here are not checked yet.");
+    assert_eq!(words::used_around(&around(&[], true)), "You also use ingredients that are not checked yet.");
     let said = |present: Vec<(Allergen, Vec<IngredientId>)>, used_around| {
         words::allergens(&Allergens { present, used_around, ..Allergens::default() }, &book)
     };
     assert_eq!(
         said(vec![], around(&used, true)),
         format!(
-            "None of the allergens that must be named, as far as your book says. {three} Other ingredients here are not checked yet."
+            "None of the allergens that must be named, as far as your book says. {three} You also use ingredients that are not checked yet."
         )
     );
     // Beside what it holds too: who must not have peanuts reads "Contains Sesame" as safe.
@@ -301,6 +301,13 @@ fn what_is_marked_is_said_whatever_the_law() {
     let celery = of(&[Allergen::Celery], Vec::new());
     assert_eq!(words::allergens_marked(&celery), "Celery");
     assert_eq!(words::allergens_by_law(&celery, Law::UnitedStates), "None");
+    // The card says which list it is not on, so that it fits the label's "None".
+    let book = with_butter();
+    assert_eq!(words::allergens(&celery, &book), "Contains Celery (Ginger) (not on the US list).");
+    assert_eq!(
+        words::allergens(&of(&[Allergen::Milk, Allergen::Celery], Vec::new()), &book),
+        "Contains Milk (Ginger). Contains Celery (Ginger) (not on the US list)."
+    );
     assert_eq!(words::allergens_marked(&of(&[Allergen::Milk, Allergen::Celery], Vec::new())), "Milk, Celery");
     assert_eq!(words::allergens_marked(&of(&[], Vec::new())), "None");
     assert_eq!(words::allergens_marked(&of(&[], vec![GINGER])), "Not checked");

@@ -241,7 +241,7 @@ fn back_from_a_price_point() {
     // 3.80567 * 0.96 - 0.50 - 0.65986 - 0.10 - 0.25 = 2.14358.
     assert_eq!(
         text(&book, at(OfPrice::IngredientsMayCost)),
-        "Ingredient cost limit: $2.144. Limit before waste $3.653 − Packaging $0.50 − Labor $0.66 − Processing fee $0.10 − Overhead $0.25 = $2.144.
+        "Ingredient cost limit: $2.144. Limit before waste $3.653 − Packaging $0.50 − Labor $0.66 − Processing fee $0.10 − Overhead $0.25 = $2.144. Each figure is rounded.
   Limit before waste: $3.653. $3.806 per drink sold × 96% sold = $3.653 per drink made.
     Drink cost limit: $3.806. See its own math.
     Sold share: 96%. The whole 100% − Waste share 4% = 96%.

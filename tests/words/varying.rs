@@ -153,7 +153,7 @@ fn what_varies_back_from_a_price() {
     ));
     let ingredients = at(OfPrice::IngredientsMayCost);
     for line in [
-        "Ingredient cost limit: $1.232. Limit before waste $2.264 − Packaging $0.50 − Labor $0.431 − Processing fee $0.10 = $1.232.\n",
+        "Ingredient cost limit: $1.232. Limit before waste $2.264 − Packaging $0.50 − Labor $0.431 − Processing fee $0.10 = $1.232. Each figure is rounded.\n",
         "\n  Limit before waste: $2.264. $2.62 per drink sold × 90% paid × 96% sold = $2.264 per drink made.\n",
         "\n    Limit before overhead: $2.62. Drink cost limit $2.87 − Overhead $0.25 = $2.62.\n",
     ] {

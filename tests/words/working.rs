@@ -1,8 +1,8 @@
 //! Workings in words, by hand.
 
 use brimwright::book::{
-    Book, Drink, Edit, FlatCost, Goods, Ice, IcePlace, Ingredient, Key, Line, LineId, Part, Record, Scaling, Season,
-    Settings, Stage,
+    Basis, Book, Drink, Edit, Figure, FlatCost, Goods, Ice, IcePlace, Ingredient, Key, Line, LineId, Part, Record,
+    Scaling, Season, Settings, Stage, Starting, StartingFigure,
 };
 use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::foundation::measure::{Currency, Month, NumberStyle, System};
@@ -11,8 +11,8 @@ use brimwright::working::{AtPrice, OfOffer, OfPrice, OfSize, Shown, of};
 
 use crate::bars::{juice_bar, smoothie_bar};
 use crate::support::{
-    amount, container, container_id, drink, drink_id, grams, ingredient, ingredient_id, line, offer, offer_id, pack,
-    pack_id, settings, share,
+    amount, container, container_id, drink, drink_id, exact, grams, ingredient, ingredient_id, line, offer, offer_id,
+    pack, pack_id, settings, share,
 };
 
 /// The working of a number as text, with plain blanks.
@@ -77,6 +77,30 @@ fn a_line_from_the_drink_back_to_the_pack() {
   Invented bottle 1, pack size: 120 ea. Entered in Invented bottle 1.
 "
     );
+}
+
+/// A figure of the starter list says where it is from; one that was confirmed or typed was entered.
+#[test]
+fn a_starting_figure_says_what_it_rests_on() {
+    let mut book = juice_bar();
+    let brought = |figure, value: &str, basis| StartingFigure { figure, value: exact(value), basis };
+    let apples = book.ingredient(ingredient_id(1)).unwrap().clone();
+    let figures = vec![
+        brought(Figure::TrimYield, "0.9", Basis::Sr28),
+        brought(Figure::PressYield, "0.65", Basis::Memory),
+        // Typed anew since: it stands no more.
+        brought(Figure::JuiceDensity, "1.04", Basis::Assumed),
+    ];
+    let starting = Some(Starting { key: "apple".into(), figures });
+    book.apply(&Edit::Put(Record::Ingredient(Ingredient { starting, ..apples }))).unwrap();
+    let cost = text(&book, large(OfOffer::LineCost(line_id(1))));
+    for sentence in [
+        "Apples, trim yield: 90%. Starting figure of Apples. From USDA SR28 (2015).\n",
+        "Apples, juice yield: 65%. Starting figure of Apples. Rule of thumb, no published source. Weigh your own.\n",
+        "Apples, juice weight per cup: 8.75 oz per cup. Entered in Apples.\n",
+    ] {
+        assert!(cost.contains(sentence), "{sentence} in {cost}");
+    }
 }
 
 #[test]
@@ -203,7 +227,7 @@ fn what_a_price_brings() {
     assert_eq!(said(OfPrice::Margin), "Margin: 38.3%. $2.834 margin ÷ $7.407 before tax = 38.3%.");
     assert_eq!(
         said(OfPrice::Contribution),
-        "Profit per drink: $2.834. Price before tax $7.407 − Full cost $3.501 − Fees $1.073 = $2.834."
+        "Profit per drink: $2.834. Price before tax $7.407 − Full cost $3.501 − Fees $1.073 = $2.834. Each figure is rounded."
     );
 }
 

@@ -38,6 +38,16 @@ async fn is_marked(journey: &Journey, state: &str) {
 /// hour; 0.40 overhead for a drink sold; 3% thrown away.
 async fn terms(journey: &Journey) {
     journey.click(By::Text(say!(first::book))).await;
+    let parts = [
+        say!(book::this_book),
+        say!(common::target_margin),
+        say!(common::sales_tax),
+        say!(drinks::fees),
+        say!(book::shop_costs),
+    ];
+    for part in parts {
+        unfold(journey, part).await;
+    }
     journey.enter(By::Label(say!(common::name)), "Two Gates, invented").await;
     journey.expect_value(By::Label(say!(common::target_margin)), "65").await;
     journey.expect_value(By::Label(say!(book::margin_figured_on)), say!(drinks::on_goods)).await;
@@ -160,7 +170,7 @@ pub async fn with_tax_at_the_till(journey: &Journey) {
 
 /// The same prices with the tax inside: R is the price over 1.08, so less is left.
 pub async fn with_tax_inside(journey: &Journey) {
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(journey, say!(common::sales_tax)).await;
     journey.choose(By::Label(say!(common::sales_tax)), say!(drinks::tax_included)).await;
     open_size(journey, "12 fl oz").await;
     // R = 6.5 / 1.08 = 6.018519: 1 - 2.201103 / R = 0.63428; left R - 0.029 * 6.5 - 0.10 - 2.987701.
@@ -194,7 +204,7 @@ pub async fn with_tax_inside(journey: &Journey) {
 
 /// A target of 40% that covers everything: the price must bear the fees too.
 pub async fn covering_everything(journey: &Journey) {
-    journey.click(By::Text(say!(first::book))).await;
+    entering::book_part(journey, say!(common::target_margin)).await;
     journey.choose(By::Label(say!(book::margin_figured_on)), say!(drinks::on_all_costs)).await;
     journey.enter(By::Label(say!(common::target_margin)), "40").await;
     open_size(journey, "12 fl oz").await;
