@@ -231,7 +231,7 @@ async fn a_client_report_is_printed() {
         ]);
         report.has_whole(&journey.lines_of_each(".paper tr.paper-whole").await);
         report.has_on_each_page(&["Marrowgate Juice Hall", say!(first::sample_data)]);
-        report.has_not(&not_on_paper());
+        report.has_not(&[say!(first::undo), say!(first::saved), say!(counter::paper), say!(counter::print_preview)]);
         journey.no_row_is_left_alone("report").await;
     }
     assert_eq!(journey.console_errors().await, Vec::<String>::new());

@@ -23,7 +23,7 @@ pub(super) fn settle(
     drink: DrinkId,
     written: &mut [Written],
     volume: Volume,
-    steps: &mut Vec<Exact>,
+    steps: &mut [Exact],
 ) -> Result<Density, ScaleError> {
     let as_written = density_of(written, &|_, _| Ok(Exact::ONE))?.ok_or(ScaleError::NothingToFloatIn(drink))?;
     loop {

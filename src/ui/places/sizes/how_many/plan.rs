@@ -38,8 +38,8 @@ pub fn row(asked: Asked, plan: Plan, guess: Option<Guess>) -> AnyView {
             <details class="under" on:toggle=move |_| open.set(true)>
                 <summary>
                     {says_shape(says)}
-                    <span class="under-name"><span>{name}</span> <span class="row-about">{about}</span></span>
-                    <span class="under-spare">{pays} {profit.map(|profit| view! { <small>{profit}</small> })}</span>
+                    <span class="under-name"><span>{name}</span> " " <span class="row-about">{about}</span></span>
+                    <span class="under-spare">{pays} " " {profit.map(|profit| view! { <small>{profit}</small> })}</span>
                 </summary>
                 {inside}
             </details>
