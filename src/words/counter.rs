@@ -22,8 +22,9 @@ fn is_brewed(line: &ScaledLine) -> bool {
 }
 
 /// How an ingredient is added: at which stage, or where the ice is, and that it tops up. Returns an empty text
-/// where there is one way only: what nobody trims is taken as it was purchased.
-pub fn how_added(line: &ScaledLine, book: &Book) -> String {
+/// where there is one way only: what nobody trims is taken as it was purchased. Where air is beaten in after it, what
+/// tops up is measured: filled to the line, the drink would rise over it.
+pub fn how_added(line: &ScaledLine, beaten: bool, book: &Book) -> String {
     let uncut = book.ingredient_now(line.ingredient).is_none_or(|it| it.trim_yield == Share::WHOLE);
     let state = match (line.ice, line.stage) {
         (Some(ice), _) if line.to_use.dimension() == Dimension::Volume => {
@@ -36,6 +37,7 @@ pub fn how_added(line: &ScaledLine, book: &Book) -> String {
     };
     match line.scaling {
         Scaling::InProportion | Scaling::Fixed | Scaling::Stepped(_) => state,
+        Scaling::TopUp if beaten && line.mixed => state,
         Scaling::TopUp if state.is_empty() => say!(counter::fill_to_the_line_alone).to_string(),
         Scaling::TopUp => say!(counter::fill_to_the_line, prep = state),
     }

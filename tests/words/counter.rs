@@ -32,11 +32,15 @@ fn scaled(scaling: Scaling) -> ScaledLine {
 
 #[test]
 fn how_an_ingredient_is_added() {
-    let said = |line| counter::how_added(&line, &book());
+    let said = |line| counter::how_added(&line, false, &book());
     assert_eq!(said(scaled(Scaling::InProportion)), "pressed");
     assert_eq!(said(scaled(Scaling::Fixed)), "pressed");
     assert_eq!(said(scaled(Scaling::Stepped(amount("0.5 ea")))), "pressed");
     assert_eq!(said(scaled(Scaling::TopUp)), "pressed, fill to the line");
+    // Air that is beaten in would lift it over the line, unless it goes straight into the glass.
+    let beaten = |line| counter::how_added(&line, true, &book());
+    assert_eq!(beaten(scaled(Scaling::TopUp)), "pressed");
+    assert_eq!(beaten(ScaledLine { mixed: false, ..scaled(Scaling::TopUp) }), "pressed, fill to the line");
     let ice = Some(Ice { place: IcePlace::Floating, packing: Ice::usual_packing(), melted: share("0") });
     let scoop = ScaledLine { ice, ..scaled(Scaling::InProportion) };
     assert_eq!(said(scoop), "floating, scooped");
@@ -58,7 +62,7 @@ fn how_an_ingredient_is_added() {
     let mut cut = book();
     let trimmed = Ingredient { trim_yield: share("0.8"), ..ingredient(1, []) };
     cut.apply(&Edit::Put(Record::Ingredient(trimmed))).unwrap();
-    assert_eq!(counter::how_added(&whole(Scaling::InProportion), &cut), "as purchased");
+    assert_eq!(counter::how_added(&whole(Scaling::InProportion), false, &cut), "as purchased");
 }
 
 #[test]

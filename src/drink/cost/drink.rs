@@ -190,8 +190,9 @@ pub fn overhead(book: &Book) -> Result<Money, Overflow> {
 }
 
 /// What overhead would be typed as for something else, such as for a drink in place of a week: that of a drink times
-/// the drinks sold in a week, to the currency's smallest unit, or that of a week over them, to six decimals. Returns
-/// `None` if nobody knows how many are sold.
+/// the drinks sold in a week, to the currency's smallest unit, or that of a week over them, to six decimals. What is
+/// typed for a drink and no less than the dearest drink was meant for a week, and stays as typed; so it does for a
+/// week where nobody knows how many are sold. Returns `None` for a drink if nobody knows that.
 ///
 /// # Errors
 /// [`Overflow`].
@@ -199,6 +200,10 @@ pub fn overhead_for(book: &Book, per: OverheadPer) -> Result<Option<Money>, Over
     let (typed, sold) = (book.settings().overhead, book.sold_weekly());
     let [now, then] = [book.settings().overhead_per, per].map(|it| it == OverheadPer::Week);
     if now == then || typed.is_zero() {
+        return Ok(Some(typed));
+    }
+    let dearest = book.offers().filter_map(|offer| offer.price).max();
+    if then && (!sold.is_positive() || dearest.is_some_and(|dearest| typed >= dearest)) {
         return Ok(Some(typed));
     }
     if !sold.is_positive() {

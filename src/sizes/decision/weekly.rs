@@ -44,7 +44,7 @@ impl WeeklySales {
 
 /// How many of an offer are sold in a week, as of `day`: the mean of the last [`COUNTED_WEEKS`] weeks that are
 /// written down and over, from the first written week in which the offer stands. A week since then without it
-/// counts as none sold. If it stands in none of them, the number typed at the offer. Weeks before
+/// counts as none sold, unless nothing of its kind was written down in it: that says nothing of it. If it stands in none of them, the number typed at the offer. Weeks before
 /// [`Offer::weekly_from`](crate::book::Offer::weekly_from) do not count, since the menu was another one; nor do those
 /// of a trial with an end that still runs, since nobody knows yet whether its change stays.
 ///
@@ -85,6 +85,8 @@ pub fn kinds_in_weeks(book: &Book, day: Date) -> Result<Vec<DrinkKind>, Overflow
 pub(super) struct Written<'a> {
     /// Those that count, in order.
     pub weeks: Vec<&'a Week>,
+    /// The kinds of drinks of each of them.
+    kinds: Vec<Vec<DrinkKind>>,
     /// Of each offer in them: the place of the first in which it counts, and how many were sold.
     sold: BTreeMap<OfferId, (usize, Exact)>,
 }
@@ -119,12 +121,25 @@ impl<'a> Written<'a> {
                 }
             }
         }
-        Ok(Written { weeks: weeks.to_vec(), sold })
+        let mut kinds = Vec::with_capacity(weeks.len());
+        for week in weeks {
+            let mut here = Vec::new();
+            for drink in week.sold.iter().filter_map(|line| book.drink(line.drink)) {
+                if !here.contains(&drink.kind) {
+                    here.push(drink.kind);
+                }
+            }
+            kinds.push(here);
+        }
+        Ok(Written { weeks: weeks.to_vec(), kinds, sold })
     }
 
     pub fn weekly(&self, book: &Book, offer: OfferId) -> Result<WeeklySales, Overflow> {
         if let Some((first, sum)) = self.sold.get(&offer) {
-            let count = u32::try_from(self.weeks.len().saturating_sub(*first)).map_err(|_| Overflow::TooLarge)?;
+            let kind = book.drink(offer.drink).map(|drink| drink.kind);
+            let tells = |kinds: &&Vec<DrinkKind>| kind.is_none_or(|kind| kinds.contains(&kind));
+            let count = self.kinds.iter().skip(*first).filter(tells).count();
+            let count = u32::try_from(count).map_err(|_| Overflow::TooLarge)?;
             let mean = sum.over(Exact::from(count))?.as_part();
             return Ok(WeeklySales { number: Some(mean), basis: Basis::Weeks(count) });
         }

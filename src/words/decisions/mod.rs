@@ -163,6 +163,18 @@ impl Decisions<'_> {
         all().unwrap_or_else(|error| [overflow(error), String::new(), String::new()])
     }
 
+    /// What a week of the whole menu brings against today where a change reaches other drinks than those looked at.
+    pub fn whole_menu(&self, now: Money, then: Money) -> String {
+        let [_, _, difference] = self.now_and_then(now, then);
+        let by = without_sign(&difference);
+        match then.minus(now) {
+            Ok(more) if more.is_positive() => say!(sales::menu_too_more, profit = by),
+            Ok(more) if more.is_negative() => say!(sales::menu_too_less, profit = by),
+            Ok(_) => say!(sales::menu_too_same).to_string(),
+            Err(error) => overflow(error),
+        }
+    }
+
     /// What a week brings against today without what the answer counts and the owner does not set.
     pub fn without_these(&self, now: Money, then: Money) -> String {
         let [_, _, difference] = self.now_and_then(now, then);

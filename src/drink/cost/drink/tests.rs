@@ -25,6 +25,10 @@ fn overhead_follows_what_it_is_typed_for() {
     assert_eq!(typed("1.320554", each, Some("939"), week), Some(money("1240")));
     assert_eq!(typed("1240", week, None, each), None, "nobody knows how many are sold");
     assert_eq!(typed("0", week, None, each), Some(Money::ZERO));
+    // The drink sells at 5.00: what is typed first and then said to be for a week stays as it is.
+    assert_eq!(typed("1000", each, Some("60"), week), Some(money("1000")));
+    assert_eq!(typed("4.99", each, Some("60"), week), Some(money("299.4")));
+    assert_eq!(typed("4.99", each, None, week), Some(money("4.99")), "without sales too");
     assert_eq!(typed("0.85", OverheadPer::DrinkMade, None, each), Some(money("0.85")), "both of a drink");
 }
 

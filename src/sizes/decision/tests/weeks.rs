@@ -1,7 +1,7 @@
 //! Sales of today from written weeks, how far weeks swing, and trials.
 
 use super::*;
-use crate::book::{Scope, Trial, TrialId};
+use crate::book::{Drink, Scope, Trial, TrialId};
 use crate::sizes::decision::{Basis, NoAnswer, WeeklySales, trial_of, weekly};
 use crate::support::drink_id;
 
@@ -34,6 +34,24 @@ fn the_last_eight_weeks_that_are_over_go_before_what_was_typed() {
     // What is typed for a question goes before all of them.
     let told = Told { weekly: vec![(offer_id(1, 1), exact("7"))], ..Told::default() };
     assert_eq!(menu(&book, &told).sold()[0].weekly, WeeklySales::told(exact("7")));
+}
+
+/// 20 and 40 in two weeks, and a third in which only shots were written down.
+#[test]
+fn a_week_without_its_kind_says_nothing_of_a_drink() {
+    let mut book = bar(&three_sizes());
+    let shot = Drink { kind: DrinkKind::Shot, ..drink(2, "1 L", [line(1, 1, "1 L")]) };
+    book.apply(&Edit::Put(Record::Drink(shot))).unwrap();
+    for (week, small) in [("11-02", "20"), ("11-09", "40")] {
+        write(&mut book, &format!("2026-{week}"), &[(1, small)]);
+    }
+    let shots = sold(2, 1, "9", "1");
+    book.apply(&Edit::Put(Record::Week(Week { monday: day("2026-11-16"), sold: vec![shots] }))).unwrap();
+    let number = |book: &Book| weekly(book, offer_id(1, 1), today()).unwrap();
+    assert_eq!(number(&book), WeeklySales { number: Some(exact("30")), basis: Basis::Weeks(2) });
+    // With a drink of its kind in it, it counts: none of this one was sold.
+    write(&mut book, "2026-11-16", &[(2, "3")]);
+    assert_eq!(number(&book), WeeklySales { number: Some(exact("20")), basis: Basis::Weeks(3) });
 }
 
 /// 60 and 80 before the menu changed, 30 and 50 since: 40.

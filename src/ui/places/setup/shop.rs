@@ -17,6 +17,7 @@ use crate::ui::kept;
 use crate::ui::language;
 use crate::ui::live::{live, press, text, trouble};
 use crate::ui::locale::{country_here, country_name, currency_name};
+use crate::ui::parts::Back;
 use crate::ui::random::random;
 use crate::ui::state::AppState;
 use crate::words;
@@ -29,8 +30,27 @@ pub fn Shop() -> impl IntoView {
     let law = Memo::new(move |_| state.book.with(|book| Law::of(book.settings())));
     let drink = DrinkId::from_random(random());
     let hangs = Hangs::new();
+    // Whoever has drinks came from the Book to change an answer.
+    let has_drinks = state.book.with_untracked(|book| book.drinks().next().is_some());
+    let head = if has_drinks {
+        view! { <Back to=Route::Book name=say!(first::book) /> }.into_any()
+    } else {
+        view! { <p class="soft step-of">{say!(first::first_price_steps)}</p> }.into_any()
+    };
+    let on = (!has_drinks).then(|| {
+        view! {
+            <p class="actions">
+                <a class="main" href=Route::FirstPrice(FirstPrice::of(drink)).address()>
+                    {say!(first::price_first_drink)}
+                </a>
+                <a class="quiet" href=Route::Drinks.address()>
+                    {say!(setup::skip_questions)}
+                </a>
+            </p>
+        }
+    });
     view! {
-        <p class="soft step-of">{say!(first::first_price_steps)}</p>
+        {head}
         <h1>{say!(setup::your_shop)}</h1>
         <p class="soft">{say!(setup::shop_about)}</p>
         <div class="shop-fields">
@@ -48,14 +68,7 @@ pub fn Shop() -> impl IntoView {
             let fields = hangs.unread_labels();
             (!fields.is_empty()).then(|| say!(setup::field_skipped, fields = fields.join(", ")))
         })}
-        <p class="actions">
-            <a class="main" href=Route::FirstPrice(FirstPrice::of(drink)).address()>
-                {say!(first::price_first_drink)}
-            </a>
-            <a class="quiet" href=Route::Drinks.address()>
-                {say!(setup::skip_questions)}
-            </a>
-        </p>
+        {on}
     }
 }
 

@@ -151,9 +151,10 @@ fn table(state: AppState, sizes: &[Size]) -> AnyView {
         let (number, unit) = taken.map(|taken| speaker.on_card(taken.amount)).unwrap_or_default();
         view! { <td class="paper-figure"><strong>{number}</strong> " " <small>{unit}</small></td> }
     };
+    let beaten = sizes.iter().any(|size| size.made.as_ref().is_ok_and(|card| card.scaled.air.is_positive()));
     let row = |(place, taken): (usize, &Taken)| {
         let (name, how) =
-            state.book.with(|book| (counter::taken(&taken.line, book), counter::how_added(&taken.line, book)));
+            state.book.with(|book| (counter::taken(&taken.line, book), counter::how_added(&taken.line, beaten, book)));
         let cells = sizes.iter().map(|size| amount(size.made.as_ref().ok().and_then(|card| card.take.get(place))));
         view! {
             <tr class="paper-whole">

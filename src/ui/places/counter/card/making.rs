@@ -41,8 +41,9 @@ pub fn making(state: AppState, id: OfferId, card: Card, drinks: Exact, allergens
 /// One thing to take.
 fn step(state: AppState, card: &Card, place: usize, taken: &Taken, drinks: Exact) -> AnyView {
     let speaker = &state.speaker.get();
+    let beaten = card.scaled.air.is_positive();
     let (name, how) =
-        state.book.with(|book| (counter::taken(&taken.line, book), counter::how_added(&taken.line, book)));
+        state.book.with(|book| (counter::taken(&taken.line, book), counter::how_added(&taken.line, beaten, book)));
     let nothing = || (say!(common::none).to_string(), "");
     let (number, unit) = if taken.amount.number.is_zero() { nothing() } else { speaker.on_card(taken.amount) };
     let swatch = format!("recipe-layer {}", layer_of(&card.scaled, place).class());

@@ -140,9 +140,17 @@ impl Asking {
         self.answer.with(Result::is_ok)
     }
 
-    /// The share that is looked at: where the slider stands.
+    /// The share that is looked at: where the slider stands. Until it is moved, that is where the owner's own answer
+    /// puts it.
     pub fn share(self) -> Share {
-        self.slid.get().unwrap_or(if self.adds() { Share::from_fraction(Exact::new(5, 1)) } else { Share::WHOLE })
+        let guessed = || {
+            let stay = self.guess.get()?.stay?;
+            let of_hundred = stay.percent().ok()?;
+            let (least, most) = self.ends();
+            (!self.adds() && least <= of_hundred && of_hundred <= most).then_some(stay)
+        };
+        let usual = || if self.adds() { Share::from_fraction(Exact::new(5, 1)) } else { Share::WHOLE };
+        self.slid.get().or_else(guessed).unwrap_or_else(usual)
     }
 
     /// The sizes that stay, where only some do.

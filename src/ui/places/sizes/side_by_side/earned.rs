@@ -56,6 +56,13 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         }
     });
     let unread = text(move || trying.hangs.sentence());
+    let beyond = Memo::new(move |_| trying.whole_menu());
+    let menu = text(move || {
+        let said = |(now, then)| {
+            state.book.with(|book| Decisions { book, speaker: &state.speaker.get() }.whole_menu(now, then))
+        };
+        beyond.get().map(said).unwrap_or_default()
+    });
     view! {
         <div class="answer-bar earned">
             {trying.hangs.while_read(move || view! {
@@ -64,6 +71,7 @@ pub fn Earned(trying: Trying) -> impl IntoView {
             }.into_any())}
             <p class="hollow" role="status">{unread}</p>
         </div>
+        <p class="hollow earned-menu">{menu}</p>
         {terms}
     }
 }

@@ -8,7 +8,8 @@ use leptos::prelude::*;
 
 use crate::app::history::Session;
 use crate::book::{Book, ContainerId, DrinkId, Edit, KeptConditions, OfferId, Scenario, ScenarioId, Scope};
-use crate::foundation::measure::{Exact, Overflow};
+use crate::drink::ledger::Ledger;
+use crate::foundation::measure::{Exact, Money, Overflow};
 use crate::say;
 use crate::sizes::decision::{MenuToday, Told};
 use crate::sizes::side_by_side::{
@@ -228,6 +229,30 @@ impl Trying {
             .draft
             .with(|draft| self.sales.with(|sales| computed(self.state, scope, Ok(what_if), draft, &chosen, sales)));
         Some((now, then.ok()?.week))
+    }
+
+    /// What a week of the whole menu brings now and with what is tried, where that reaches drinks that are not
+    /// compared. Returns `None` where it does not, where no sales are known, or where it cannot be.
+    pub fn whole_menu(self) -> Option<(Money, Money)> {
+        let compared = self.columns.with(|columns| {
+            let Some(Ok(then)) = &columns.then else { return None };
+            then.week.profit.minus(columns.week?.profit).ok()
+        })?;
+        let what_if = self.what_if().filter(|_| self.scope != Scope::Menu)?;
+        self.state.book.with(|book| {
+            let (with, _) = what_if.put_into(book).ok()?;
+            let mut sales = sold_today(self.state, Scope::Menu, &sold_in(book, Scope::Menu));
+            let now = self.state.ledger.with(|ledger| week(ledger, &sales)).ok()?;
+            let others = self.sales.with(|sales| mixed(sales, &what_if.mix)).ok()?.ok()?;
+            for (offer, units) in &mut sales {
+                let other = others.iter().find(|(of, _)| of == offer).map(|(_, units)| *units);
+                *units = other.unwrap_or(*units);
+            }
+            let then = week(&Ledger::of(&with), &sales).ok()?;
+            let beyond = then.profit.minus(now.profit).ok()?.minus(compared).ok()?;
+            let cent = book.settings().currency.minor_unit();
+            (beyond.major().abs() >= cent.major()).then_some((now.profit, then.profit))
+        })
     }
 
     /// Puts in force what the owner decides of it, as one step.
