@@ -139,10 +139,16 @@ impl Batches<'_> {
         found.into_iter().map(|(sentence, names)| (sentence, names.join(", "))).collect()
     }
 
-    /// What is short on the shelf for a batch, by how much: names and sentences.
+    /// What is short on the shelf for a batch, by how much: names and sentences. Then what nobody counted, which may be
+    /// short too.
     pub fn shortages(&self, reached: &[Reached], deducted: bool) -> Vec<(String, String)> {
         let short = reached.iter().filter(|it| matches!(it.reach, Reach::Short(_)));
-        short.map(|it| (self.name(it.goods), self.reach(&it.reach, deducted))).collect()
+        let short = short.map(|it| (self.name(it.goods), self.reach(&it.reach, deducted)));
+        let uncounted = reached.iter().filter(|it| it.reach == Reach::NotCounted);
+        let names: Vec<String> = uncounted.map(|it| self.name(it.goods)).collect();
+        let not_counted =
+            (!names.is_empty()).then(|| (say!(counter::items_not_counted, items = names.len()), names.join(", ")));
+        short.chain(not_counted).collect()
     }
 
     /// The drinks of a batch, each once.

@@ -86,6 +86,9 @@ fn what_to_be_careful_of_and_what_is_short() {
     let short = |deducted| words.shortages(&reached, deducted);
     assert_eq!(short(false), [("Ginger".to_string(), "Short by 2\u{a0}lb.".to_string())]);
     assert_eq!(short(true)[0].1, "Short by 2\u{a0}lb for drinks not deducted yet.");
+    let not_counted = [Reached { goods: CARROTS, reach: Reach::NotCounted }];
+    let said = [("1 item is not counted.".to_string(), "Ginger".to_string())];
+    assert_eq!(words.shortages(&not_counted, false), said);
 }
 
 #[test]
