@@ -36,7 +36,7 @@ async fn t04_a_newer_version_gets_the_database_and_the_old_tab_stops_saving() {
     let shelf = Shelf::new(IndexedDb::open(&name, notices.hear()).await.unwrap());
     shelf.create(ID, &book(), NOON).await.unwrap();
     let tab = Tab::open(&shelf).await;
-    let newer = open(&name, 5).await;
+    let newer = open(&name, 6).await;
     assert_eq!(notices.next().await, Notice::NewerVersionOpen);
     tab.put(ingredient(1, "Pear"));
     assert_eq!(tab.settled().await, Saving::NotSaved { waiting: 1, fault: Fault::NewerVersionOpen });

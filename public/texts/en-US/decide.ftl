@@ -377,8 +377,8 @@ of-100-expected = Of each 100 you expect, from other sizes: { $buyers }
 breaks-even-at = even at { $buyers }
 overhead-left-out = Rent and power stay the same, so they are left out.
 turns-far = { $buyers ->
-    [one] 1 of these buyers would face over twice, or under half, the volume or price. Few turn to that.
-   *[other] { $buyers } of these buyers would face over twice, or under half, the volume or price. Few turn to that.
+    [one] 1 of these buyers would face over twice, or under half, the volume or price. Few buyers do that.
+   *[other] { $buyers } of these buyers would face over twice, or under half, the volume or price. Few buyers do that.
 }
 
 customers-see = What customers see
@@ -440,6 +440,7 @@ even-always = always
 they-leave = They leave
 rows-rounded = Money is rounded row by row; totals are not.
 now-of-sizes = Profit a week now counts all buyers of the sizes they come from.
+some-sales-expected = Sizes with no week yet count the number typed on the drink.
 sales-from-weeks = { $weeks ->
     [one] Weekly sales come from 1 week you entered.
    *[other] Weekly sales are the average of { $weeks } weeks you entered.

@@ -440,6 +440,7 @@ even-always = siempre
 they-leave = Se van
 rows-rounded = El dinero se redondea en cada renglón; los totales no.
 now-of-sizes = La ganancia semanal de hoy cuenta a todos los clientes de los tamaños de donde vienen.
+some-sales-expected = Los tamaños sin semanas todavía cuentan el número escrito en la bebida.
 sales-from-weeks = { $weeks ->
     [one] Las ventas semanales son de 1 semana que anotó.
    *[other] Las ventas semanales son el promedio de { $weeks } semanas que anotó.

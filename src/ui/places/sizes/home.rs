@@ -105,12 +105,17 @@ fn Findings(kind: Memo<Option<DrinkKind>>) -> impl IntoView {
         let scope = kind.get().map_or(Scope::Menu, Scope::Kind);
         let menu = |book: &Book, ledger: &Ledger| {
             let menu = MenuToday::of(book, ledger, scope, &Told::default(), day).ok()?;
-            menu.sold().iter().find_map(|sold| match sold.weekly.basis {
+            let averaged = menu.sold().iter().find_map(|sold| match sold.weekly.basis {
                 Basis::Weeks(weeks) => {
                     Some(say!(decide::sales_from_weeks, weeks = state.speaker.get().counted(Exact::from(weeks))))
                 }
                 _ => None,
-            })
+            });
+            // What no week tells of, as a menu that was just changed, counts as typed.
+            let expected = menu.sold().iter().any(|sold| sold.weekly.basis == Basis::Typed);
+            let expected = (expected && averaged.is_some()).then(|| say!(decide::some_sales_expected).to_string());
+            let said: Vec<String> = averaged.into_iter().chain(expected).collect();
+            Some(said.join(" "))
         };
         state.book.with(|book| state.ledger.with(|ledger| menu(book, ledger))).unwrap_or_default()
     });
