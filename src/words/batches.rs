@@ -145,7 +145,9 @@ impl Batches<'_> {
         let short = reached.iter().filter(|it| matches!(it.reach, Reach::Short(_)));
         let short = short.map(|it| (self.name(it.goods), self.reach(&it.reach, deducted)));
         let uncounted = reached.iter().filter(|it| it.reach == Reach::NotCounted);
-        let names: Vec<String> = uncounted.map(|it| self.name(it.goods)).collect();
+        let mut names: Vec<String> = uncounted.map(|it| self.name(it.goods)).collect();
+        // Ids come by chance.
+        names.sort_unstable();
         let not_counted =
             (!names.is_empty()).then(|| (say!(counter::items_not_counted, items = names.len()), names.join(", ")));
         short.chain(not_counted).collect()
