@@ -32,8 +32,8 @@ pub struct KeptConditions(String);
 impl KeptConditions {
     /// The conditions as they are kept.
     pub fn of(conditions: &Conditions) -> KeptConditions {
-        let todays = *conditions == Conditions { part: conditions.part, ..Conditions::default() };
-        KeptConditions(if todays { String::new() } else { serde_json::to_string(conditions).unwrap_or_default() })
+        let kept = || serde_json::to_string(conditions).unwrap_or_default();
+        KeptConditions(if conditions.are_todays() { String::new() } else { kept() })
     }
 
     /// The conditions.
@@ -105,6 +105,13 @@ pub struct Filled {
     pub container: ContainerId,
     /// What is poured: a volume above 0.
     pub fill: Amount,
+}
+
+impl Conditions {
+    /// Whether all is as in the book.
+    pub fn are_todays(&self) -> bool {
+        *self == Conditions { part: self.part, ..Conditions::default() }
+    }
 }
 
 impl Scenario {

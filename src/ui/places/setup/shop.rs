@@ -33,9 +33,18 @@ pub fn Shop() -> impl IntoView {
     // Whoever has drinks came from the Book to change an answer.
     let has_drinks = state.book.with_untracked(|book| book.drinks().next().is_some());
     let head = if has_drinks {
-        view! { <Back to=Route::Book name=say!(first::book) /> }.into_any()
+        view! {
+            <Back to=Route::Book name=say!(first::book) />
+            <h1>{say!(setup::your_shop)}</h1>
+        }
+        .into_any()
     } else {
-        view! { <p class="soft step-of">{say!(first::first_price_steps)}</p> }.into_any()
+        view! {
+            <p class="soft step-of">{say!(first::first_price_steps)}</p>
+            <h1>{say!(setup::your_shop)}</h1>
+            <p class="soft">{say!(setup::shop_about)}</p>
+        }
+        .into_any()
     };
     let on = (!has_drinks).then(|| {
         view! {
@@ -51,8 +60,6 @@ pub fn Shop() -> impl IntoView {
     });
     view! {
         {head}
-        <h1>{say!(setup::your_shop)}</h1>
-        <p class="soft">{say!(setup::shop_about)}</p>
         <div class="shop-fields">
             {country_choice(state, country)}
             {currency_choice(state)}

@@ -8,7 +8,6 @@ use leptos::prelude::*;
 
 use crate::app::history::Session;
 use crate::book::{Book, ContainerId, DrinkId, Edit, KeptConditions, OfferId, Scenario, ScenarioId, Scope};
-use crate::drink::ledger::Ledger;
 use crate::foundation::measure::{Exact, Money, Overflow};
 use crate::say;
 use crate::sizes::decision::{MenuToday, Told};
@@ -238,9 +237,12 @@ impl Trying {
             let Some(Ok(then)) = &columns.then else { return None };
             then.week.profit.minus(columns.week?.profit).ok()
         })?;
-        let what_if = self.what_if().filter(|_| self.scope != Scope::Menu)?;
+        // Prices and shares of buyers are those of the drinks compared.
+        let what_if = self.what_if().filter(|it| self.scope != Scope::Menu && !it.conditions.are_todays())?;
         self.state.book.with(|book| {
-            let (with, _) = what_if.put_into(book).ok()?;
+            let (with, touched) = what_if.put_into(book).ok()?;
+            let mut ledger = self.state.ledger.get();
+            ledger.refresh(&with, &touched);
             let mut sales = sold_today(self.state, Scope::Menu, &sold_in(book, Scope::Menu));
             let now = self.state.ledger.with(|ledger| week(ledger, &sales)).ok()?;
             let others = self.sales.with(|sales| mixed(sales, &what_if.mix)).ok()?.ok()?;
@@ -248,7 +250,7 @@ impl Trying {
                 let other = others.iter().find(|(of, _)| of == offer).map(|(_, units)| *units);
                 *units = other.unwrap_or(*units);
             }
-            let then = week(&Ledger::of(&with), &sales).ok()?;
+            let then = week(&ledger, &sales).ok()?;
             let beyond = then.profit.minus(now.profit).ok()?.minus(compared).ok()?;
             let cent = book.settings().currency.minor_unit();
             (beyond.major().abs() >= cent.major()).then_some((now.profit, then.profit))
