@@ -66,7 +66,7 @@
 //!
 //! let ledger = Ledger::of(&book);
 //! let priced = ledger.get(offer).unwrap().as_ref().unwrap();
-//! let cost = priced.cost.total().unwrap();
+//! let cost = priced.cost.total();
 //! assert_eq!(cost.major().rounded(3), number("0.652"));
 //! assert_eq!(priced.suggestion.unwrap().menu, money("2.18"));
 //! ```

@@ -146,7 +146,7 @@ fn profit(ledger: &Ledger, offer: &Offer) -> Result<Option<Money>, Overflow> {
     let Some(Ok(priced)) = ledger.get(offer.id()) else { return Ok(None) };
     match priced.asked {
         Some(asked) => Ok(Some(asked.contribution)),
-        None => Ok(Some(Money::ZERO.minus(priced.cost.total()?)?)),
+        None => Ok(Some(Money::ZERO.minus(priced.cost.total())?)),
     }
 }
 

@@ -152,7 +152,7 @@ impl<'a> Row<'a> {
         for part in Part::ALL {
             money(csv, priced.and_then(|priced| priced.cost.part(part).ok()));
         }
-        money(csv, priced.and_then(|priced| priced.cost.total().ok()));
+        money(csv, priced.map(|priced| priced.cost.total()));
         money(csv, priced.and_then(|priced| priced.suggestion.ok()).map(|suggestion| suggestion.menu));
         money(csv, offer.and_then(|offer| offer.price));
         money(csv, asked.map(|asked| asked.without_tax));

@@ -10,27 +10,27 @@ use crate::foundation::measure::{Exact, Overflow};
 
 /// The full cost: all parts.
 pub fn total(offered: &Offered) -> Result<Step, OfferError> {
-    let total = Figure::Money(offered.priced.cost.total()?);
+    let total = Figure::Money(offered.priced.cost.total());
     Ok(Step::new(Name::Cost, total, Rule::Sum, parts(offered, CostBasis::Everything, &|_| true)?))
 }
 
 /// The full cost, to be opened.
 pub fn opens_total(offered: &Offered) -> Result<Step, Overflow> {
-    let total = Figure::Money(offered.priced.cost.total()?);
+    let total = Figure::Money(offered.priced.cost.total());
     Ok(Step::opens(Name::Cost, total, offered.shown(OfOffer::Cost)))
 }
 
 /// The cost that the target must cover.
 pub fn covered(offered: &Offered) -> Result<Step, OfferError> {
     let basis = offered.priced.terms.cost_basis;
-    let figure = Figure::Money(offered.priced.cost.covered(basis)?);
+    let figure = Figure::Money(offered.priced.cost.covered(basis));
     Ok(Step::new(Name::Covered(basis), figure, Rule::Sum, parts(offered, basis, &|_| true)?))
 }
 
 /// The cost that the target must cover, to be opened.
 pub fn opens_covered(offered: &Offered) -> Result<Step, Overflow> {
     let basis = offered.priced.terms.cost_basis;
-    let figure = Figure::Money(offered.priced.cost.covered(basis)?);
+    let figure = Figure::Money(offered.priced.cost.covered(basis));
     if basis == CostBasis::Everything {
         return opens_total(offered);
     }

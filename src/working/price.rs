@@ -36,7 +36,7 @@ pub fn target_without_tax(offered: &Offered) -> Result<Option<Step>, OfferError>
     let mut bear = cost::opens_covered(offered)?;
     let (fixed, fees) = fixed_fees(offered)?;
     if !fixed.is_empty() {
-        let sum = offered.priced.cost.covered(terms.cost_basis)?.plus(fees)?;
+        let sum = offered.priced.cost.covered(terms.cost_basis).plus(fees)?;
         let all = std::iter::once(bear).chain(fixed).collect();
         bear = Step::new(Name::MustBear, Figure::Money(sum), Rule::Sum, all);
     }
@@ -242,7 +242,7 @@ impl At<'_> {
             },
             OfPrice::Fees => (Rule::Sum, self.fees()?),
             OfPrice::Margin => {
-                let mut left = asked.revenue.minus(offered.priced.cost.covered(offered.priced.terms.cost_basis)?)?;
+                let mut left = asked.revenue.minus(offered.priced.cost.covered(offered.priced.terms.cost_basis))?;
                 let mut from = vec![self.revenue(), cost::opens_covered(offered)?];
                 if covers_fees(offered) && asked.fees.is_positive() {
                     left = left.minus(asked.fees)?;

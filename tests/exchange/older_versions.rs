@@ -145,7 +145,7 @@ fn what_an_older_file_could_say_costs_what_it_did() {
         let now = priced.as_ref().map_or(["none"; 4].map(str::to_string), |priced| {
             let asked = priced.asked;
             [
-                priced.cost.total().unwrap().major().to_string(),
+                priced.cost.total().major().to_string(),
                 text(asked.map(|asked| asked.contribution.major())),
                 text(asked.map(|asked| asked.margin.fraction())),
                 text(priced.suggestion.ok().map(|suggestion| suggestion.menu.major())),
@@ -169,7 +169,7 @@ fn what_was_wrong_is_not_far_off() {
     let moved = cooler.map(|row| {
         let [_, drink, container, cost, ..] = row.split(';').collect::<Vec<_>>()[..] else { panic!("{row}") };
         let Some(Key::Offer(id)) = Key::from_text(&format!("offer:{drink}-{container}")) else { panic!("{row}") };
-        let now = ledger.get(id).unwrap().as_ref().unwrap().cost.total().unwrap().major();
+        let now = ledger.get(id).unwrap().as_ref().unwrap().cost.total().major();
         now.minus(exact(cost)).unwrap().abs()
     });
     let moved: Vec<Exact> = moved.collect();

@@ -64,7 +64,7 @@ proptest! {
             });
             taken.fold(Money::ZERO, |sum, money| sum.plus(money).unwrap())
         };
-        let total = priced.cost.total().unwrap();
+        let total = priced.cost.total();
         prop_assert_eq!(sum(&|takes| matches!(takes, Takes::Part(_) | Takes::Waste(..) | Takes::Free(..))), total);
         prop_assert_eq!(sum(&|takes| matches!(takes, Takes::Waste(..))), priced.cost.part(Part::Unsold).unwrap());
         prop_assert_eq!(sum(&|takes| matches!(takes, Takes::Free(..))), priced.cost.part(Part::Free).unwrap());

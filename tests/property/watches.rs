@@ -101,7 +101,7 @@ proptest! {
             prop_assert_eq!(moved.contains(&id), before != result);
         }
         for moved in &found.watched.moves {
-            let cost = |ledger: &Ledger| ledger.get(moved.offer).unwrap().as_ref().unwrap().cost.total().unwrap();
+            let cost = |ledger: &Ledger| ledger.get(moved.offer).unwrap().as_ref().unwrap().cost.total();
             prop_assert_eq!(moved.before.unwrap().cost, Some(cost(&ledger_then)));
             prop_assert_eq!(moved.after.unwrap().cost, Some(cost(&ledger)));
         }

@@ -44,6 +44,8 @@ pub struct Cost {
     /// What each part comes to, beside the narrowest cost basis that has it. What is thrown away and what
     /// is handed out free stand here once for each basis: for the parts that this basis adds.
     sums: Vec<Sum>,
+    /// What each basis has in all, in the order of [`CostBasis::ALL`].
+    covered: [Money; CostBasis::ALL.len()],
 }
 
 /// What a part comes to.
@@ -72,20 +74,33 @@ impl Cost {
         self.covered_of(basis, &|it| it == part)
     }
 
-    /// The full cost: all parts.
+    /// Each part, in the order of [`Part::ALL`].
     ///
     /// # Errors
     /// [`Overflow`].
-    pub fn total(&self) -> Result<Money, Overflow> {
+    pub fn parts(&self) -> Result<[Money; Part::ALL.len()], Overflow> {
+        let mut parts = [Money::ZERO; Part::ALL.len()];
+        for (money, part) in parts.iter_mut().zip(Part::ALL) {
+            for sum in self.sums.iter().filter(|sum| sum.part == part && !sum.money.is_zero()) {
+                *money = money.plus(sum.money)?;
+            }
+        }
+        Ok(parts)
+    }
+
+    /// The full cost: all parts.
+    pub fn total(&self) -> Money {
         self.covered(CostBasis::Everything)
     }
 
     /// The cost that a margin on this cost basis must cover.
-    ///
-    /// # Errors
-    /// [`Overflow`].
-    pub fn covered(&self, basis: CostBasis) -> Result<Money, Overflow> {
-        self.covered_of(basis, &|_| true)
+    pub fn covered(&self, basis: CostBasis) -> Money {
+        let [goods, goods_and_labour, everything] = self.covered;
+        match basis {
+            CostBasis::Goods => goods,
+            CostBasis::GoodsAndLabour => goods_and_labour,
+            CostBasis::Everything => everything,
+        }
     }
 
     /// What a margin on this cost basis must cover of some of the parts.
@@ -143,12 +158,14 @@ pub fn cost(
         // No basis adds them: they follow from those that are added.
         Part::Unsold | Part::Free => Money::ZERO,
     };
-    let mut sums = Vec::new();
-    for basis in CostBasis::ALL.iter().copied() {
+    let mut sums = Vec::with_capacity(Part::ALL.len().saturating_add(CostBasis::ALL.len().saturating_mul(2)));
+    let (mut so_far, mut covered) = (Money::ZERO, [Money::ZERO; CostBasis::ALL.len()]);
+    for (basis, covered) in CostBasis::ALL.iter().copied().zip(&mut covered) {
         let mut made = Money::ZERO;
         for part in Part::ALL.into_iter().filter(|part| part.basis() == Some(basis)) {
             let money = money_of(part);
             sums.push(Sum { part, basis, money });
+            so_far = so_far.plus(money)?;
             if is_made(part, settings) {
                 made = made.plus(money)?;
             }
@@ -157,8 +174,10 @@ pub fn cost(
         let free = not_paid(made.plus(wasted)?, settings.reductions.free)?;
         sums.push(Sum { part: Part::Unsold, basis, money: wasted });
         sums.push(Sum { part: Part::Free, basis, money: free });
+        so_far = so_far.plus(wasted)?.plus(free)?;
+        *covered = so_far;
     }
-    Ok(Cost { lines, packaging, time, sums })
+    Ok(Cost { lines, packaging, time, sums, covered })
 }
 
 /// The share of what is made of a drink that is thrown away.

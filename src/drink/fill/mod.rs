@@ -110,7 +110,7 @@ pub use ice::{ICE_DENSITY, MELTED_DENSITY, mass_of_ice, mass_of_scoop, own_volum
 pub use known::{Known, with_brimful};
 pub use line::{FillLine, fill_line, height_of, inside, volume_to};
 pub use sample::{UNDER_THREE_SPREADS, sample_risk};
-pub use scale::{ScaleError, Scaled, ScaledLine, scale, written_volume};
+pub use scale::{Recipe, ScaleError, Scaled, ScaledLine, scale, written_volume};
 pub use tolerance::{Rule, Tolerance, tolerance};
 
 use crate::book::{Container, ContainerId, Headspace};

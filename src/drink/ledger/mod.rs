@@ -9,17 +9,22 @@ use std::collections::{BTreeMap, BTreeSet};
 pub use offer::{OfferError, OfferStatus, Priced, price_offer};
 pub use offer_change::{OfferChange, Snapshot};
 
-use offer::price_bearing;
+use offer::Pricing;
 use takes::Takes;
 
 use crate::book::{Book, Edit, Key, Offer, OfferId, PackagingUse, Refusal};
-use crate::drink::cost::overhead;
 use crate::foundation::measure::{Money, Overflow};
+
+/// An offer's result, or the reason why there is none.
+pub type Computed = Result<Priced, OfferError>;
+
+/// Hears of an offer that moved, with its result before and after.
+pub type Moved<'a> = &'a mut dyn FnMut(OfferId, Option<&Computed>, Option<&Computed>);
 
 /// Every offer of a book, computed: a result, or the reason why there is none.
 #[derive(Clone, Debug, Default)]
 pub struct Ledger {
-    offers: BTreeMap<OfferId, Result<Priced, OfferError>>,
+    offers: BTreeMap<OfferId, Computed>,
     /// What each of them bears of overhead: one weekly number moves it for all.
     overhead: Option<Result<Money, Overflow>>,
     /// Kept from the first re-pricing on.
@@ -42,13 +47,24 @@ impl Ledger {
 
     /// Computes these offers as if they were those of `book`.
     pub fn of_offers(book: &Book, these: &mut dyn Iterator<Item = &Offer>) -> Ledger {
-        let overhead = overhead(book);
+        let mut pricing = Pricing::of(book);
         // One by one: collecting into a map sorts, and the code for that is much to load.
         let mut offers = BTreeMap::new();
         for offer in these {
-            offers.insert(offer.id(), bearing(book, offer, overhead));
+            offers.insert(offer.id(), pricing.price(offer));
         }
-        Ledger { offers, overhead: Some(overhead), takes: None }
+        Ledger { offers, overhead: Some(pricing.overhead()), takes: None }
+    }
+
+    /// The results of a part of its book ([`Book::cut`]), none of them computed anew.
+    pub fn of_part(&self, part: &Book) -> Ledger {
+        let mut offers = BTreeMap::new();
+        for id in part.offers().map(Offer::id) {
+            if let Some(result) = self.offers.get(&id) {
+                offers.insert(id, result.clone());
+            }
+        }
+        Ledger { offers, overhead: self.overhead, takes: None }
     }
 
     /// One offer's result.
@@ -65,26 +81,39 @@ impl Ledger {
     /// first.
     pub fn refresh(&mut self, book: &Book, touched: &BTreeSet<Key>) -> Vec<OfferChange> {
         let mut moves = Vec::new();
-        let overhead = overhead(book);
-        let mut affected = self.affected(book, touched);
-        if self.overhead != Some(overhead) {
+        self.follow(book, touched, &mut |id, before, after| moves.push(OfferChange::new(id, before, after)));
+        OfferChange::worst_first(moves)
+    }
+
+    /// Computes anew what an edit touched; hands over each offer that moved, before and after.
+    pub fn follow(&mut self, book: &Book, touched: &BTreeSet<Key>, moved: Moved) {
+        let mut pricing = Pricing::of(book);
+        let is_offer = |key: &&Key| matches!(key, Key::Offer(_));
+        let mut others = BTreeSet::new();
+        others.extend(touched.iter().filter(|key| !is_offer(key)));
+        let mut affected = self.affected(book, &others);
+        if self.overhead != Some(pricing.overhead()) {
             affected.extend(book.offers().map(|offer| Key::Offer(offer.id())));
-            self.overhead = Some(overhead);
+            self.overhead = Some(pricing.overhead());
         }
-        for key in affected {
-            let Key::Offer(id) = key else { continue };
-            let after = book.offer(id).map(|offer| bearing(book, offer, overhead));
+        // Where an offer alone was touched, only its price may have changed: what it costs stays.
+        let alone = touched.iter().filter(|key| is_offer(key) && !affected.contains(key));
+        for (key, alone) in affected.iter().map(|key| (key, false)).chain(alone.map(|key| (key, true))) {
+            let Key::Offer(id) = *key else { continue };
             let before = self.offers.get(&id);
+            let after = book.offer(id).map(|offer| match before {
+                Some(Ok(priced)) if alone => priced.at(offer.price),
+                _ => pricing.price(offer),
+            });
             if before == after.as_ref() {
                 continue;
             }
-            moves.push(OfferChange::new(id, before, after.as_ref()));
+            moved(id, before, after.as_ref());
             match after {
                 Some(result) => self.offers.insert(id, result),
                 None => self.offers.remove(&id),
             };
         }
-        OfferChange::worst_first(moves)
     }
 
     /// The offers whose results may change when these records do.
@@ -126,11 +155,6 @@ impl Tried {
         let moves = ledger.refresh(&book, &applied.touched);
         Ok(Tried { book, ledger, moves })
     }
-}
-
-/// An offer that bears so much of overhead, if that can be computed.
-fn bearing(book: &Book, offer: &Offer, overhead: Result<Money, Overflow>) -> Result<Priced, OfferError> {
-    price_bearing(book, offer, overhead?)
 }
 
 /// Up to so many touched records are followed one by one.

@@ -1,8 +1,10 @@
 //! One offer, computed: fill, recipe, cost, price.
 
+use std::sync::Arc;
+
 use crate::book::{Book, Key, Offer};
 use crate::drink::cost::{Cost, CostError, cost, overhead};
-use crate::drink::fill::{Fill, FillError, ScaleError, Scaled, fill, scale};
+use crate::drink::fill::{Fill, FillError, Recipe, ScaleError, Scaled, fill};
 use crate::drink::price::{Asked, Hands, PriceError, Suggestion, Terms, asked, suggest};
 use crate::foundation::measure::{Money, Overflow, Share};
 
@@ -11,10 +13,10 @@ use crate::foundation::measure::{Money, Overflow, Share};
 pub struct Priced {
     /// How full the container is poured.
     pub fill: Fill,
-    /// The recipe at this fill.
-    pub scaled: Scaled,
-    /// The full cost, part by part.
-    pub cost: Cost,
+    /// The recipe at this fill; shared with what is tried beside it.
+    pub scaled: Arc<Scaled>,
+    /// The full cost, part by part; shared likewise.
+    pub cost: Arc<Cost>,
     /// The terms that a price must bear.
     pub terms: Terms,
     /// The price for the target margin, or why no price reaches it.
@@ -85,6 +87,22 @@ impl Priced {
         }
     }
 
+    /// What this price brings, where one is asked.
+    ///
+    /// # Errors
+    /// [`OfferError::Arithmetic`].
+    fn brings(&self, price: Option<Money>) -> Result<Option<Asked>, OfferError> {
+        Ok(price.map(|price| asked(&self.cost, &self.terms, price)).transpose()?)
+    }
+
+    /// The same where this price is asked, or none.
+    ///
+    /// # Errors
+    /// [`OfferError::Arithmetic`].
+    pub(super) fn at(&self, price: Option<Money>) -> Result<Priced, OfferError> {
+        Ok(Priced { asked: self.brings(price)?, ..self.clone() })
+    }
+
     /// The margin at the price asked.
     pub fn margin(&self) -> Option<Share> {
         self.asked.map(|asked| asked.margin)
@@ -98,7 +116,7 @@ impl Priced {
     pub fn covered(&self) -> Result<Money, Overflow> {
         let basis = self.terms.cost_basis;
         let fees = self.asked.filter(|_| basis.has_fees()).map_or(Money::ZERO, |asked| asked.fees);
-        self.cost.covered(basis)?.plus(fees)
+        self.cost.covered(basis).plus(fees)
     }
 
     /// What one drink more or less changes at the price asked: everything but overhead. Returns `None` if no
@@ -123,20 +141,46 @@ impl From<&Result<Priced, OfferError>> for OfferStatus {
 /// # Errors
 /// The [`OfferError`] that stands in the way, naming what to mend.
 pub fn price_offer(book: &Book, offer: &Offer) -> Result<Priced, OfferError> {
-    price_bearing(book, offer, overhead(book)?)
+    Pricing::of(book).price(offer)
 }
 
-/// Computes one offer that bears so much overhead.
-pub(super) fn price_bearing(book: &Book, offer: &Offer, overhead: Money) -> Result<Priced, OfferError> {
-    let drink = book.drink(offer.drink).ok_or(OfferError::Missing(Key::Drink(offer.drink)))?;
-    let container = book.container(offer.container).ok_or(OfferError::Missing(Key::Container(offer.container)))?;
-    let fill = fill(container)?;
-    let scaled = scale(book, drink, fill.volume)?;
-    let cost = cost(book, drink, container, &scaled, fill.volume, overhead)?;
-    let terms = Terms::of(book.settings(), drink, container);
-    let suggestion = suggest(&cost, &terms, book.settings());
-    let asked = offer.price.map(|price| asked(&cost, &terms, price)).transpose()?;
-    Ok(Priced { fill, scaled, cost, terms, suggestion, asked })
+/// Computes one offer after another, each bearing its overhead. The recipe is kept from one size of a drink to the
+/// next, so offers are best taken drink by drink.
+pub(super) struct Pricing<'a> {
+    book: &'a Book,
+    overhead: Result<Money, Overflow>,
+    recipe: Option<Recipe<'a>>,
+}
+
+impl<'a> Pricing<'a> {
+    pub(super) fn of(book: &'a Book) -> Pricing<'a> {
+        Pricing { book, overhead: overhead(book), recipe: None }
+    }
+
+    /// What each offer bears of overhead.
+    pub(super) fn overhead(&self) -> Result<Money, Overflow> {
+        self.overhead
+    }
+
+    /// Computes an offer.
+    pub(super) fn price(&mut self, offer: &Offer) -> Result<Priced, OfferError> {
+        let (book, overhead) = (self.book, self.overhead?);
+        let drink = book.drink(offer.drink).ok_or(OfferError::Missing(Key::Drink(offer.drink)))?;
+        let container = book.container(offer.container).ok_or(OfferError::Missing(Key::Container(offer.container)))?;
+        let fill = fill(container)?;
+        let recipe = match self.recipe.take().filter(|recipe| recipe.drink().id == drink.id) {
+            Some(recipe) => recipe,
+            None => Recipe::of(book, drink)?,
+        };
+        let scaled = self.recipe.insert(recipe).scaled(fill.volume)?;
+        let cost = cost(book, drink, container, &scaled, fill.volume, overhead)?;
+        let terms = Terms::of(book.settings(), drink, container);
+        let suggestion = suggest(&cost, &terms, book.settings());
+        let (scaled, cost) = (Arc::new(scaled), Arc::new(cost));
+        let mut priced = Priced { fill, scaled, cost, terms, suggestion, asked: None };
+        priced.asked = priced.brings(offer.price)?;
+        Ok(priced)
+    }
 }
 
 #[cfg(test)]
@@ -183,6 +227,6 @@ mod tests {
         book.apply(&Edit::Put(Record::Container(half.clone()))).unwrap();
         let priced = price_offer(&book, &offer(1, 1, None)).unwrap();
         assert_eq!(Ok(priced.fill), fill(&half));
-        assert_eq!(priced.cost.total(), Ok(crate::support::money("0.5")));
+        assert_eq!(priced.cost.total(), crate::support::money("0.5"));
     }
 }

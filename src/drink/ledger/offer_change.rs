@@ -39,7 +39,7 @@ impl Snapshot {
         let priced = result.as_ref().ok();
         Snapshot {
             status: OfferStatus::from(result),
-            cost: priced.and_then(|priced| priced.cost.total().ok()),
+            cost: priced.map(|priced| priced.cost.total()),
             covered: priced.and_then(|priced| priced.covered().ok()),
             margin: priced.and_then(Priced::margin),
             target: priced.map(|priced| priced.terms.target),

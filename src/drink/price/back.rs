@@ -82,7 +82,7 @@ pub fn largest_fill(
     let (most, overhead) = (ceiling.most()?, overhead(book)?);
     let pays_for = |scaled: &Scaled, volume: Volume| {
         let cost = cost(book, drink, container, scaled, volume, overhead).ok();
-        cost.and_then(|cost| cost.covered(basis).ok()).is_some_and(|cost| cost <= most)
+        cost.map(|cost| cost.covered(basis)).is_some_and(|cost| cost <= most)
     };
     // What cannot be made at a fill cannot be afforded at it.
     let affords = |volume: Volume| scale(book, drink, volume).is_ok_and(|scaled| pays_for(&scaled, volume));

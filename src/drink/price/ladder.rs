@@ -167,7 +167,7 @@ pub fn ladder(cost: &Cost, terms: &Terms, menu: Money) -> Result<Ladder, Overflo
     let commission = terms.revenue(terms.without_tax(menu)?)?.times(terms.commission_share()?)?.as_part();
     let mut descent = Descent { left: menu, rungs: Vec::new() };
     // The last above the revenue takes what pays for nothing else, so that no rounded digit is lost.
-    let revenue = brings.contribution.plus(brings.fees)?.plus(cost.total()?)?;
+    let revenue = brings.contribution.plus(brings.fees)?.plus(cost.total())?;
     match terms.tax.place {
         TaxPlace::InThePrice => {
             descent.take(Takes::Discounts, menu.minus(terms.revenue(menu)?)?.as_part())?;

@@ -107,7 +107,7 @@ impl Asked {
             Hands::Counted => CostBasis::GoodsAndLabour,
             Hands::LeftOut => CostBasis::Goods,
         };
-        self.contribution.plus(cost.total()?)?.minus(cost.covered(changes)?)
+        self.contribution.plus(cost.total())?.minus(cost.covered(changes))
     }
 }
 
@@ -241,18 +241,19 @@ impl Terms {
 /// # Errors
 /// [`PriceError::NoPriceReaches`] where the denominator is zero or less.
 pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Suggestion, PriceError> {
-    let highest = Exact::ONE.minus(terms.covered_fee_share()?)?;
+    let covered = Covered::of(cost, terms)?;
+    let highest = Exact::ONE.minus(covered.fee_share)?;
     let denominator = highest.minus(terms.target.fraction())?;
     if !denominator.is_positive() {
         let highest = Share::from_fraction(highest);
         return Err(PriceError::NoPriceReaches { target: terms.target, highest });
     }
-    let must_bear = cost.covered(terms.cost_basis)?.plus(terms.covered_fixed_fee()?)?;
+    let must_bear = covered.cost.plus(covered.fixed_fee)?;
     let of_menu = denominator.times(terms.reductions.paid()?.fraction())?;
     // Multiplied before it is divided, and rounded up before it is rounded: a price that comes
     // out even stays even, and no digit is dropped that would put the margin under the target.
     let exact = terms.menu(must_bear)?.over(of_menu)?;
-    let margin_at = |menu| margin(cost, terms, terms.revenue(terms.without_tax(menu)?)?);
+    let margin_at = |menu| covered.margin(terms.revenue(terms.without_tax(menu)?)?);
     let mut menu = round_up(exact, settings)?;
     // The parts of the cost are rounded, and so is the margin: an ending just below may reach the
     // target too. One further below cannot: it would move the margin by more than its last decimal.
@@ -274,21 +275,40 @@ pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow>
     let without_tax = terms.without_tax(menu)?;
     let revenue = terms.revenue(without_tax)?;
     let fees = revenue.times(terms.fee_share()?)?.plus(terms.fixed_fee()?)?;
-    let contribution = revenue.minus(fees)?.minus(cost.total()?)?;
+    let contribution = revenue.minus(fees)?.minus(cost.total())?;
     Ok(Asked {
         menu,
         without_tax: without_tax.as_part(),
         revenue: revenue.as_part(),
         customer_pays: terms.customer_pays(menu)?.as_part(),
         fees: fees.as_part(),
-        margin: margin(cost, terms, revenue)?,
+        margin: Covered::of(cost, terms)?.margin(revenue)?,
         contribution: contribution.as_part(),
     })
 }
 
-/// What is left of the revenue after the covered terms, over the revenue.
-fn margin(cost: &Cost, terms: &Terms, revenue: Money) -> Result<Share, Overflow> {
-    let fees = revenue.times(terms.covered_fee_share()?)?.plus(terms.covered_fixed_fee()?)?;
-    let left = revenue.minus(fees)?.minus(cost.covered(terms.cost_basis)?)?;
-    Ok(Share::from_fraction(left.ratio_to(revenue)?.as_part()))
+/// What a margin must cover of a drink, whatever its price.
+struct Covered {
+    cost: Money,
+    /// The share of the revenue that fee and commission take.
+    fee_share: Exact,
+    /// What the fees take at any price.
+    fixed_fee: Money,
+}
+
+impl Covered {
+    fn of(cost: &Cost, terms: &Terms) -> Result<Covered, Overflow> {
+        Ok(Covered {
+            cost: cost.covered(terms.cost_basis),
+            fee_share: terms.covered_fee_share()?,
+            fixed_fee: terms.covered_fixed_fee()?,
+        })
+    }
+
+    /// What is left of the revenue after it, over the revenue.
+    fn margin(&self, revenue: Money) -> Result<Share, Overflow> {
+        let fees = revenue.times(self.fee_share)?.plus(self.fixed_fee)?;
+        let left = revenue.minus(fees)?.minus(self.cost)?;
+        Ok(Share::from_fraction(left.ratio_to(revenue)?.as_part()))
+    }
 }

@@ -160,7 +160,7 @@ impl First<'_> {
     /// paid for.
     fn is_paid_for(&self, line: LineId, kept: Exact) -> Result<bool, Overflow> {
         let most = self.ceiling.most()?;
-        let covered = self.with(line, kept)?.and_then(|cost| cost.covered(self.priced.terms.cost_basis).ok());
+        let covered = self.with(line, kept)?.map(|cost| cost.covered(self.priced.terms.cost_basis));
         Ok(covered.is_some_and(|covered| covered <= most))
     }
 

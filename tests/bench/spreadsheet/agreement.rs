@@ -24,7 +24,7 @@ impl Agreement {
         let mut agreement = Agreement::default();
         for ((_, priced), said) in ledger.offers().zip(said) {
             let priced = priced.as_ref().expect("every generated offer is computed");
-            let cost = priced.cost.total().expect("small").major();
+            let cost = priced.cost.total().major();
             let margin = priced.margin().expect("a price is asked").fraction();
             let menu = priced.suggestion.as_ref().expect("a price reaches it").menu.major();
             let near = |ours: Exact, theirs: Option<f64>| {

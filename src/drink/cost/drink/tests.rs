@@ -84,11 +84,11 @@ fn every_part_by_hand() {
     .unwrap();
     let parts = Part::ALL.map(|part| cost.part(part).unwrap());
     assert_eq!(parts, ["2", "0.5", "0.675", "0.4", "0.25", "0.95625", "0"].map(money));
-    assert_eq!(cost.total(), Ok(money("4.78125")));
+    assert_eq!(cost.total(), money("4.78125"));
     assert_eq!(cost.time, seconds("135"));
-    assert_eq!(cost.covered(CostBasis::Goods), Ok(money("3.625")));
-    assert_eq!(cost.covered(CostBasis::GoodsAndLabour), Ok(money("4.46875")));
-    assert_eq!(cost.covered(CostBasis::Everything), Ok(money("4.78125")));
+    assert_eq!(cost.covered(CostBasis::Goods), money("3.625"));
+    assert_eq!(cost.covered(CostBasis::GoodsAndLabour), money("4.46875"));
+    assert_eq!(cost.covered(CostBasis::Everything), money("4.78125"));
 }
 
 #[test]
@@ -157,7 +157,7 @@ fn overhead_is_per_drink_made_sold_or_by_the_week() {
         let parts = [Part::Flat(FlatCost::Overhead), Part::Unsold, Part::Free].map(|it| priced.cost.part(it).unwrap());
         let changes = priced.profit_that_changes(Hands::Counted).unwrap().unwrap();
         assert_eq!(changes, money("5"), "{overhead_per:?}");
-        (parts.map(|it| it.major().to_string()).join(" "), priced.cost.total().unwrap())
+        (parts.map(|it| it.major().to_string()).join(" "), priced.cost.total())
     };
     let is = |parts: &str, total| (parts.to_string(), money(total));
     assert_eq!(of(OverheadPer::DrinkMade, "0.4", None), is("0.4 0.6 3", "6"));

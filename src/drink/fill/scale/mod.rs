@@ -132,58 +132,120 @@ impl From<YieldError> for ScaleError {
 /// # Errors
 /// A [`ScaleError`], with the volume by which the recipe misses the size, if it can be scaled at all.
 pub fn scale(book: &Book, drink: &Drink, volume: Volume) -> Result<Scaled, ScaleError> {
-    if drink.lines.is_empty() {
-        return Err(ScaleError::NoLines(drink.id));
-    }
-    let mut written = written(book, drink)?;
-    let mut whole = Whole::of(&written, volume)?;
-    let mut steps = whole_steps(drink.id, &written, &whole)?;
-    let mut liquid = None;
-    if written.iter().any(|line| line.floats()) {
-        liquid = Some(settle(drink.id, &mut written, volume, &mut steps)?);
-        whole = Whole::of(&written, volume)?;
-        // Steps alone must fill the size with the ice as it floats.
-        if !whole.tops_up && !whole.in_proportion.is_positive() {
-            steps = whole_steps(drink.id, &written, &whole)?;
-        }
-    }
-    if whole.left.is_negative() {
-        return Err(ScaleError::FixedLinesOverflow { drink: drink.id, over: Volume::ZERO.minus(whole.left)? });
-    }
-    if !whole.scales.is_positive() && whole.left.is_positive() {
-        return Err(ScaleError::NothingScales { drink: drink.id, short: whole.left });
-    }
-    let factors = Factors::of(&written, &whole, &steps)?;
+    Recipe::of(book, drink)?.scaled(volume)
+}
 
-    let kept = drink.process_loss.rest()?.fraction();
-    let mut air = Volume::ZERO;
-    let mut lines = Vec::with_capacity(written.len());
-    for (line, steps) in written.iter().zip(&steps) {
-        let unit = line.step.unwrap_or(line.whole);
-        let by = factors.by(line, *steps);
-        let in_drink = unit.amount.times(by)?;
-        let mixed = line.line.is_mixed();
-        let to_use = if kept == Exact::ONE || !mixed { in_drink } else { in_drink.over(kept)? };
-        let volume = unit.volume.times(by)?;
-        if mixed {
-            air = air.plus(volume.times(drink.air.fraction())?)?;
+/// A recipe as it is written: what all its sizes have in common.
+pub struct Recipe<'a> {
+    drink: &'a Drink,
+    lines: Vec<Written<'a>>,
+    space: Space,
+}
+
+impl<'a> Recipe<'a> {
+    /// The recipe of `drink`.
+    ///
+    /// # Errors
+    /// A [`ScaleError`] if it has no lines, or if an ingredient is missing or lacks what its volume takes.
+    pub fn of(book: &Book, drink: &'a Drink) -> Result<Recipe<'a>, ScaleError> {
+        if drink.lines.is_empty() {
+            return Err(ScaleError::NoLines(drink.id));
         }
-        let Line { id, ingredient, stage, scaling, ice, .. } = *line.line;
-        lines.push(ScaledLine { line: id, ingredient, stage, scaling, ice, mixed, in_drink, to_use, volume });
+        let lines = written(book, drink)?;
+        Ok(Recipe { drink, space: Space::of(&lines)?, lines })
     }
-    Ok(Scaled { factor: factors.in_proportion, unrounded: whole.unrounded, fixed: whole.fixed, air, liquid, lines })
+
+    /// The drink.
+    pub fn drink(&self) -> &'a Drink {
+        self.drink
+    }
+
+    /// Scaled so that its lines fill `volume`.
+    ///
+    /// # Errors
+    /// A [`ScaleError`], with the volume by which the recipe misses the size.
+    pub fn scaled(&self, volume: Volume) -> Result<Scaled, ScaleError> {
+        let drink = self.drink;
+        let mut whole = self.space.against(volume)?;
+        let mut steps = whole_steps(drink.id, &self.lines, &whole)?;
+        let (mut liquid, mut floating) = (None, Vec::new());
+        let mut written = self.lines.as_slice();
+        if written.iter().any(Written::floats) {
+            floating.extend_from_slice(written);
+            liquid = Some(settle(drink.id, &mut floating, volume, &mut steps)?);
+            written = &floating;
+            whole = Whole::of(written, volume)?;
+            // Steps alone must fill the size with the ice as it floats.
+            if !whole.space.tops_up && !whole.space.in_proportion.is_positive() {
+                steps = whole_steps(drink.id, written, &whole)?;
+            }
+        }
+        if whole.left.is_negative() {
+            return Err(ScaleError::FixedLinesOverflow { drink: drink.id, over: Volume::ZERO.minus(whole.left)? });
+        }
+        if !whole.space.scales.is_positive() && whole.left.is_positive() {
+            return Err(ScaleError::NothingScales { drink: drink.id, short: whole.left });
+        }
+        let factors = Factors::of(written, &whole, &steps)?;
+
+        let kept = drink.process_loss.rest()?.fraction();
+        let mut air = Volume::ZERO;
+        let mut lines = Vec::with_capacity(written.len());
+        for (line, steps) in written.iter().zip(&steps) {
+            let unit = line.step.unwrap_or(line.whole);
+            let by = factors.by(line, *steps);
+            let in_drink = unit.amount.times(by)?;
+            let mixed = line.line.is_mixed();
+            let to_use = if kept == Exact::ONE || !mixed { in_drink } else { in_drink.over(kept)? };
+            let volume = unit.volume.times(by)?;
+            if mixed && !drink.air.is_zero() {
+                air = air.plus(volume.times(drink.air.fraction())?)?;
+            }
+            let Line { id, ingredient, stage, scaling, ice, .. } = *line.line;
+            lines.push(ScaledLine { line: id, ingredient, stage, scaling, ice, mixed, in_drink, to_use, volume });
+        }
+        let Space { fixed, .. } = whole.space;
+        Ok(Scaled { factor: factors.in_proportion, unrounded: whole.unrounded, fixed, air, liquid, lines })
+    }
+}
+
+/// What the lines of a recipe take as written.
+#[derive(Clone, Copy)]
+struct Space {
+    /// What the fixed lines take.
+    fixed: Volume,
+    /// What all others take.
+    scales: Volume,
+    /// What the lines in proportion take.
+    in_proportion: Volume,
+    /// Whether a line tops up.
+    tops_up: bool,
+}
+
+impl Space {
+    fn of(written: &[Written]) -> Result<Space, Overflow> {
+        let space = |scaling: fn(&Scaling) -> bool| {
+            let lines = written.iter().filter(|line| scaling(&line.line.scaling));
+            lines.map(|line| line.space).try_fold(Volume::ZERO, Volume::plus)
+        };
+        Ok(Space {
+            fixed: space(|scaling| *scaling == Scaling::Fixed)?,
+            scales: space(|scaling| *scaling != Scaling::Fixed)?,
+            in_proportion: space(|scaling| *scaling == Scaling::InProportion)?,
+            tops_up: written.iter().any(|line| line.line.scaling == Scaling::TopUp),
+        })
+    }
+
+    fn against(self, volume: Volume) -> Result<Whole, Overflow> {
+        let left = volume.minus(self.fixed)?;
+        let fits = self.scales.is_positive() && left.is_positive();
+        Ok(Whole { space: self, left, unrounded: if fits { left.ratio_to(self.scales)? } else { Exact::ZERO } })
+    }
 }
 
 /// A recipe as a whole, against the size that it is to fill.
 struct Whole {
-    /// What the fixed lines take.
-    fixed: Volume,
-    /// What all others take as written.
-    scales: Volume,
-    /// What the lines in proportion take as written.
-    in_proportion: Volume,
-    /// Whether a line tops up.
-    tops_up: bool,
+    space: Space,
     /// What the fixed lines leave; below zero where they are too much.
     left: Volume,
     /// The factor if steps need not be whole; 0 where nothing is left.
@@ -192,22 +254,7 @@ struct Whole {
 
 impl Whole {
     fn of(written: &[Written], volume: Volume) -> Result<Whole, Overflow> {
-        let space = |scaling: fn(&Scaling) -> bool| {
-            let lines = written.iter().filter(|line| scaling(&line.line.scaling));
-            lines.map(|line| line.space).try_fold(Volume::ZERO, Volume::plus)
-        };
-        let fixed = space(|scaling| *scaling == Scaling::Fixed)?;
-        let scales = space(|scaling| *scaling != Scaling::Fixed)?;
-        let left = volume.minus(fixed)?;
-        let fits = scales.is_positive() && left.is_positive();
-        Ok(Whole {
-            fixed,
-            scales,
-            in_proportion: space(|scaling| *scaling == Scaling::InProportion)?,
-            tops_up: written.iter().any(|line| line.line.scaling == Scaling::TopUp),
-            left,
-            unrounded: if fits { left.ratio_to(scales)? } else { Exact::ZERO },
-        })
+        Space::of(written)?.against(volume)
     }
 }
 
@@ -233,11 +280,11 @@ impl Factors {
         let is_nothing = rest.is_negative() && rest > Volume::ZERO.minus(TOLERANCE)?;
         let rest = if is_nothing { Volume::ZERO } else { rest };
         if let Some(line) = written.iter().find(|line| line.line.scaling == Scaling::TopUp) {
-            let rest = rest.minus(whole.in_proportion.times(unrounded)?)?;
+            let rest = rest.minus(whole.space.in_proportion.times(unrounded)?)?;
             let is_nothing = rest.is_negative() && rest > Volume::ZERO.minus(TOLERANCE)?;
             factors.top_up = if is_nothing { Exact::ZERO } else { rest.ratio_to(line.space)? };
-        } else if whole.in_proportion.is_positive() {
-            factors.in_proportion = rest.ratio_to(whole.in_proportion)?;
+        } else if whole.space.in_proportion.is_positive() {
+            factors.in_proportion = rest.ratio_to(whole.space.in_proportion)?;
         }
         Ok(factors)
     }
@@ -277,6 +324,7 @@ struct Part {
 }
 
 /// A line of the recipe as it is written.
+#[derive(Clone, Copy)]
 struct Written<'a> {
     line: &'a Line,
     whole: Part,

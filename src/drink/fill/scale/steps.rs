@@ -25,10 +25,10 @@ pub(super) fn whole_steps(drink: DrinkId, written: &[Written], whole: &Whole) ->
     if !written.iter().any(|line| line.step.is_some()) || !whole.unrounded.is_positive() {
         return Ok(at(Exact::ZERO)?);
     }
-    if whole.tops_up {
+    if whole.space.tops_up {
         return Ok(under_a_top_up(written, whole)?);
     }
-    let slope = whole.in_proportion;
+    let slope = whole.space.in_proportion;
     let (low, high) = around(written, whole, whole.left, slope)?;
     for side in [low, high] {
         let steps = at(side)?;
@@ -68,7 +68,7 @@ fn steps_at(written: &[Written], factor: Exact) -> Result<Vec<Exact>, Overflow> 
 /// The steps nearest to the unrounded factor, or as many of them as the lines in proportion leave room for.
 fn under_a_top_up(written: &[Written], whole: &Whole) -> Result<Vec<Exact>, Overflow> {
     let at = |factor: Exact| steps_at(written, factor);
-    let room = whole.left.minus(whole.in_proportion.times(whole.unrounded)?)?;
+    let room = whole.left.minus(whole.space.in_proportion.times(whole.unrounded)?)?;
     let nearest = at(whole.unrounded)?;
     if space(written, &nearest)? < room.plus(TOLERANCE)? {
         return Ok(nearest);
@@ -86,7 +86,7 @@ fn around(written: &[Written], whole: &Whole, left: Volume, slope: Volume) -> Re
     for line in written {
         half_steps = half_steps.plus(line.step_space()?.over(Exact::new(2, 0))?)?;
     }
-    let off = half_steps.ratio_to(whole.scales)?;
+    let off = half_steps.ratio_to(whole.space.scales)?;
     let (lower, upper) = (whole.unrounded.minus(off)?.max(Exact::ZERO), whole.unrounded.plus(off)?);
     bisect(lower, upper, Until::Halved(BISECTIONS), &mut |_, middle| {
         let filled = space(written, &steps_at(written, middle)?)?.plus(slope.times(middle)?)?;

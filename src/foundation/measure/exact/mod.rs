@@ -99,7 +99,7 @@ impl Exact {
     /// [`Overflow::TooLarge`].
     #[inline(never)]
     pub fn minus(self, other: Exact) -> Result<Exact, Overflow> {
-        self.0.checked_sub(other.0).map(Exact).ok_or(Overflow::TooLarge)
+        self.plus(other.negated())
     }
 
     /// The product. If it needs more than 28 digits it is rounded at the 28th, half to even.
@@ -149,7 +149,9 @@ impl Exact {
 
     /// The number with the other sign.
     pub fn negated(self) -> Exact {
-        Exact(Decimal::ZERO.checked_sub(self.0).unwrap_or(self.0))
+        let mut number = self.0;
+        number.set_sign_negative(self.is_positive());
+        Exact(number)
     }
 
     /// Rounded to `places` decimals, half away from zero.
@@ -207,12 +209,12 @@ impl Exact {
 
     /// Whether it is below zero.
     pub fn is_negative(self) -> bool {
-        self < Exact::ZERO
+        self.0.is_sign_negative() && !self.is_zero()
     }
 
     /// Whether it is above zero.
     pub fn is_positive(self) -> bool {
-        self > Exact::ZERO
+        self.0.is_sign_positive() && !self.is_zero()
     }
 
     /// How many digits it has after the decimal sign, without trailing zeros.

@@ -15,7 +15,7 @@ use crate::words;
 use crate::working::Shown;
 
 /// The amounts of a recipe at a size.
-pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<Shown>) -> AnyView {
+pub fn amounts(state: AppState, scaled: &Scaled, how: &dyn Fn(LineId) -> Option<Shown>) -> AnyView {
     let mut rows = Vec::new();
     for (place, line) in scaled.lines.iter().enumerate() {
         let name = state.book.with(|book| book.name(Key::Ingredient(line.ingredient)));
@@ -26,7 +26,7 @@ pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<S
             None => to_use.into_any(),
         };
         let stage = line.ice.map_or(words::stage(line.stage), |ice| words::ice_place(ice.place));
-        rows.push(row(layer_of(&scaled, place), name, stage, state.measure(line.in_drink), to_use));
+        rows.push(row(layer_of(scaled, place), name, stage, state.measure(line.in_drink), to_use));
     }
     if scaled.air.is_positive() {
         rows.push(row(
@@ -37,7 +37,7 @@ pub fn amounts(state: AppState, scaled: Scaled, how: &dyn Fn(LineId) -> Option<S
             ().into_any(),
         ));
     }
-    let takes_up = state.book.with(|book| words::counter::takes_up(&scaled, book));
+    let takes_up = state.book.with(|book| words::counter::takes_up(scaled, book));
     let takes_up = (!takes_up.is_empty()).then(|| view! { <p class="soft">{takes_up}</p> });
     view! {
         <table class="table">
@@ -105,7 +105,7 @@ pub fn AnySize(
     view! {
         <Ask label=say!(drinks::try_a_size) units=units(drink_size) text=typed error=error />
         {live(move || match answer() {
-            Some(Ok(scaled)) => amounts(state, scaled, &|_| None),
+            Some(Ok(scaled)) => amounts(state, &scaled, &|_| None),
             _ => ().into_any(),
         })}
     }

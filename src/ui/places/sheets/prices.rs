@@ -187,7 +187,7 @@ fn figures(state: AppState, id: OfferId, shows: Shows) -> Vec<String> {
     }
     if shows.costs {
         // On the terms of the margin beside it.
-        let cost = state.priced(id, |priced| priced.cost.covered(priced.terms.cost_basis).ok());
+        let cost = state.priced(id, |priced| Some(priced.cost.covered(priced.terms.cost_basis)));
         figures.push(match cost {
             Some(cost) => say!(counter::cost_of, cost = state.money(cost)),
             None => words::offer_status(OfferStatus::CannotCompute).to_string(),

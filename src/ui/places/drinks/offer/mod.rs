@@ -119,7 +119,7 @@ fn RecipeFold(id: OfferId) -> impl IntoView {
             let container = state.book.with(|book| book.container(id.container).cloned());
             let picture = container.map(|container| glass(&container, &fill, layers(&scaled)));
             let how = |line| Some(Shown::Offer(id, OfOffer::ToUse(line)));
-            view! { <div class="in-glass">{picture} {amounts(state, scaled, &how)}</div> }.into_any()
+            view! { <div class="in-glass">{picture} {amounts(state, &scaled, &how)}</div> }.into_any()
         }
         None => ().into_any(),
     });

@@ -66,7 +66,7 @@ pub fn Beside(
         _ => ().into_any(),
     });
     view! {
-        <Fold name=say!(sales::beside_drink) figure>
+        <Fold name=say!(sales::beside_drink) figure late=true>
             <Choice label=say!(sales::choose_drink) options value=other choose />
             {table}
         </Fold>
@@ -83,7 +83,7 @@ fn row(state: AppState, id: OfferId) -> AnyView {
         money(state.priced(id, |priced| priced.asked.map(|asked| read(&asked))))
     };
     let changes = state.priced(id, |priced| priced.profit_that_changes(Hands::Counted).ok().flatten());
-    let cost = state.priced(id, |priced| priced.cost.total().ok());
+    let cost = state.priced(id, |priced| Some(priced.cost.total()));
     view! {
         <tr>
             <th scope="row">
