@@ -95,7 +95,8 @@ impl Reach {
     /// Whether a step is among those walked over.
     pub fn takes(self, step: &Step) -> bool {
         let takes = |key: Key| step.patch.changes_of(key).all(|change| self.covers(key, &change.path));
-        step.patch.keys().all(takes)
+        // A large step is not gone through where all of it counts: this is asked at every key that is typed.
+        self == Reach::Everything || step.patch.keys().all(takes)
     }
 
     /// Whether this reach may decide between two values of one field.
