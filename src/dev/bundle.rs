@@ -4,6 +4,9 @@ use std::fmt;
 use std::fs;
 use std::io::Write;
 
+use brotli::enc::BrotliEncoderParams;
+use brotli::enc::backward_references::BrotliEncoderMode;
+
 use crate::finish::{files_in, is_in_first_load, is_kept_offline};
 use crate::run::{Outcome, in_project, say};
 use crate::serve::build;
@@ -28,7 +31,7 @@ pub fn bundle() -> Outcome<usize> {
             .map_err(|error| format!("{name} cannot be read ({error}). Run `cargo dev bundle` again."))?;
         let mut weight = Weight { raw: raw.len(), sent: raw.len() };
         if COMPRESSIBLE.iter().any(|end| name.ends_with(&format!(".{end}"))) {
-            let small = brotli(&raw)
+            let small = brotli(&raw, is_in_first_load(&name))
                 .map_err(|error| format!("{name} cannot be made smaller ({error}). Run `cargo dev bundle` again."))?;
             weight.sent = small.len();
             fs::write(with_suffix(&path, ".br"), small)
@@ -72,10 +75,46 @@ impl fmt::Display for Weight {
     }
 }
 
-/// Brotli (RFC 7932) at its highest quality.
-fn brotli(raw: &[u8]) -> std::io::Result<Vec<u8>> {
-    let mut writer = brotli::CompressorWriter::new(Vec::new(), 4096, 11, 22);
-    writer.write_all(raw)?;
-    writer.flush()?;
-    Ok(writer.into_inner())
+/// Block sizes, as powers of two or as the encoder sees fit, and what the data is taken for. Which of them makes a
+/// file smallest shows only by trying: a wasm file is smaller by a quarter of a percent in short blocks.
+const WAYS: [(i32, BrotliEncoderMode); 4] = [
+    (0, BrotliEncoderMode::BROTLI_MODE_GENERIC),
+    (16, BrotliEncoderMode::BROTLI_MODE_GENERIC),
+    (16, BrotliEncoderMode::BROTLI_MODE_FONT),
+    (17, BrotliEncoderMode::BROTLI_MODE_FONT),
+];
+
+/// Brotli (RFC 7932) at its highest quality, in the smallest of several ways; in the first of them alone where nobody
+/// waits for the file.
+fn brotli(raw: &[u8], is_waited_for: bool) -> std::io::Result<Vec<u8>> {
+    let mut smallest: Option<Vec<u8>> = None;
+    for (lgblock, mode) in WAYS.into_iter().take(if is_waited_for { WAYS.len() } else { 1 }) {
+        let size_hint = raw.len();
+        let params = BrotliEncoderParams { quality: 11, lgwin: 22, lgblock, mode, size_hint, ..Default::default() };
+        let mut writer = brotli::CompressorWriter::with_params(Vec::new(), 4096, &params);
+        writer.write_all(raw)?;
+        let small = writer.into_inner();
+        if smallest.as_ref().is_none_or(|smallest| small.len() < smallest.len()) {
+            smallest = Some(small);
+        }
+    }
+    Ok(smallest.unwrap_or_default())
+}
+
+#[cfg(test)]
+mod tests {
+    use std::io::Read;
+
+    use super::*;
+
+    #[test]
+    fn what_is_made_smaller_is_the_same_again() {
+        // The sources of this tool, long enough for several blocks.
+        let raw = [include_str!("bundle.rs"), include_str!("tools.rs"), include_str!("names.rs")].concat().repeat(9);
+        let small = brotli(raw.as_bytes(), true).unwrap();
+        assert!(small.len() < raw.len() / 9);
+        let mut again = String::new();
+        brotli::Decompressor::new(small.as_slice(), 4096).read_to_string(&mut again).unwrap();
+        assert_eq!(again, raw);
+    }
 }
