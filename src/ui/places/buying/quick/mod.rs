@@ -23,7 +23,7 @@ use groups::{Group, Grouping, grouped, groups, old_ones, price_rows};
 use names::{Names, Row, found, in_order, names_as_written};
 
 /// How many are found before more letters narrow them down.
-const LISTED: usize = 60;
+const LISTED: usize = 30;
 
 /// Where the letters are typed.
 const SEARCH: &str = ".price-search input";
