@@ -79,6 +79,7 @@ const EVICT: &str = "new Promise((resolve) => {
 async fn a_day_s_first_change_and_an_import_can_be_gone_back_on() {
     let journey = open_demo("restore_points").await;
     let before = save_book(&journey, BOOK_FILE).await;
+    entering::unfold(&journey, say!(book::restore_points)).await;
     journey.wait_for_text(say!(book::no_points_yet)).await;
     rename(&journey, "Marrowgate, west side").await;
     journey.wait_until_saved().await;
@@ -335,6 +336,7 @@ async fn a_copy_is_offered_when_the_last_is_old() {
     rename(&journey, say!(first::new_book_name)).await;
     journey.wait_until_saved().await;
     journey.wait_for_text(&[say!(book::no_copy_yet), &say!(book::changes_so_far, changes = 2)].join(" ")).await;
+    entering::unfold(&journey, say!(book::restore_points)).await;
     journey.wait_for_text(say!(book::before_first_change)).await;
     journey.wait_for_text_gone(&due).await;
     journey.wait_until_kept_offline().await;

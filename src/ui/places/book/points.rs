@@ -11,8 +11,8 @@ use crate::say;
 use crate::store::Fault;
 use crate::ui::files::save_text;
 use crate::ui::library::{Library, Phase};
-use crate::ui::live::{live, press, trouble};
-use crate::ui::parts::Section;
+use crate::ui::live::{live, press, text, trouble};
+use crate::ui::parts::{Fold, is_wide};
 use crate::ui::state::AppState;
 use crate::ui::today::{day_and_time, moment};
 use crate::words;
@@ -83,11 +83,19 @@ pub fn RestorePoints() -> impl IntoView {
         }
     });
     let row = move |point: Point| point_row(point, choose, save);
+    let figure = text(move || match points.with(|points| points.as_ref().map(Vec::len)) {
+        Some(0) => say!(common::none_yet).to_string(),
+        Some(points) => words::count(points),
+        None => String::new(),
+    });
+    let not_made = trouble(move || {
+        let why = |(why, fault): &(Why, Fault)| words::restore_points::not_made(*why, fault);
+        library.kept.with(|kept| kept.no_point.as_ref().map(why))
+    });
     view! {
-        <Section heading=say!(book::restore_points) about=say!(book::restore_points_about)>
-            {trouble(move || {
-                library.kept.with(|kept| kept.no_point.as_ref().map(|(why, fault)| words::restore_points::not_made(*why, fault)))
-            })}
+        {not_made}
+        <Fold name=say!(book::restore_points) figure open=is_wide()>
+            <p>{say!(book::restore_points_about)}</p>
             {trouble(move || refused.get())}
             {live(move || match chosen.get() {
                 Some(wanted) => question(&wanted, asked, restore, move || chosen.set(None)),
@@ -99,7 +107,7 @@ pub fn RestorePoints() -> impl IntoView {
                 None => ().into_any(),
             })}
             <p class="soft">{words::restore_points::kept()}</p>
-        </Section>
+        </Fold>
     }
 }
 
