@@ -5,6 +5,7 @@
 //! measured on this app, 28 kB less to load in brotli.
 
 use std::sync::Arc;
+use std::time::Duration;
 
 use leptos::ev;
 use leptos::prelude::*;
@@ -42,6 +43,26 @@ pub fn when(
 fn drawn_when(test: Signal<bool>, view: Arc<dyn Fn() -> AnyView + Send + Sync>) -> AnyView {
     let holds = Memo::new(move |_| test.get());
     drawn(Arc::new(move || if holds.get() { view() } else { ().into_any() }))
+}
+
+/// The same a frame later, computed and drawn: what stands below an answer, so that no key waits for it. `hear`
+/// tracks what the answer itself follows.
+pub fn after_answer<T: Clone + PartialEq + Send + Sync + 'static>(
+    hear: impl Fn() + Send + Sync + 'static,
+    below: Memo<T>,
+) -> Memo<T> {
+    let shown = RwSignal::new(below.get_untracked());
+    Effect::new(move |_| {
+        hear();
+        let follow = move || {
+            // The screen may be left by then.
+            if let Some(now) = below.try_get_untracked() {
+                let _ = shown.try_set(now);
+            }
+        };
+        request_animation_frame(move || set_timeout(follow, Duration::ZERO));
+    });
+    Memo::new(move |_| shown.get())
 }
 
 /// A sentence of what is wrong, while there is one.

@@ -142,6 +142,9 @@ pub fn Fold(
     /// Whether it stands open at first.
     #[prop(optional, into)]
     open: Signal<bool>,
+    /// Whether what is in it is drawn only once it is opened: for what is drawn anew at each key that is typed.
+    #[prop(optional)]
+    late: bool,
     /// What is in it.
     children: Children,
 ) -> impl IntoView {
@@ -151,6 +154,7 @@ pub fn Fold(
     if wanted {
         section::show(part);
     }
+    let inside = if late { once(open, children) } else { children().into_any() };
     view! {
         <details
             class="fold"
@@ -161,9 +165,19 @@ pub fn Fold(
                 <h2>{name}</h2>
                 <span class="fold-figure">{figure}</span>
             </summary>
-            <div class="fold-in">{children()}</div>
+            <div class="fold-in">{inside}</div>
         </details>
     }
+}
+
+/// What is drawn once a fold is opened, and stays.
+fn once(open: RwSignal<bool>, children: Children) -> AnyView {
+    let opened = Memo::new(move |before| before == Some(&true) || open.get());
+    let children = StoredValue::new_local(Some(children));
+    live(move || {
+        let children = if opened.get() { children.try_update_value(Option::take).flatten() } else { None };
+        children.map_or_else(|| ().into_any(), |children| children().into_any())
+    })
 }
 
 /// Whether there is room for panes side by side, as the window is now: what is folded on a phone stands

@@ -3,8 +3,9 @@
 use super::Speaker;
 use super::quotes::pack;
 use crate::book::{Book, Goods, Key, PackId};
+use crate::foundation::measure::Money;
 use crate::say;
-use crate::sizes::side_by_side::{Change, NotOurs};
+use crate::sizes::side_by_side::{Change, NotOurs, Rise};
 
 /// A book's names and numbers, for what is tried beside it.
 pub struct Trials<'a> {
@@ -54,6 +55,17 @@ impl Trials<'_> {
             Change::Wage(from, to) => say!(sales::use_wage, from = speaker.money(*from), to = speaker.money(*to)),
             Change::CardFee(from, to) => say!(sales::use_card_fee, from = percent(*from), to = percent(*to)),
             Change::Commission(from, to) => say!(sales::use_commission, from = percent(*from), to = percent(*to)),
+        }
+    }
+
+    /// Prices that change alike: "16 oz bottle: 12 prices, each $0.50 more."
+    pub fn rise(&self, rise: &Rise) -> String {
+        let (size, drinks) = (self.book.name(Key::Container(rise.container)), super::count(rise.drinks));
+        let by = self.speaker.money(Money::from_major(rise.by.major().abs()));
+        if rise.by.is_negative() {
+            say!(sales::prices_fall, size = size, drinks = drinks, by = by)
+        } else {
+            say!(sales::prices_rise, size = size, drinks = drinks, by = by)
         }
     }
 

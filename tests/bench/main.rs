@@ -136,8 +136,9 @@ fn large_files() -> (Vec<Duration>, Vec<Duration>) {
 /// A change of all prices in one size, and of all ingredients, each compared over the whole menu.
 fn what_ifs(book: &Book) -> (Vec<Duration>, Vec<Duration>) {
     let menu = Scope::Menu;
-    let containers = sold_together(book, &Ledger::of(book), menu);
-    let draft = Draft::of(book, menu, &containers);
+    let ledger = Ledger::of(book);
+    let containers = sold_together(book, &ledger, menu);
+    let draft = Draft::of(book, &ledger, menu, &containers);
     let now = side_by_side(&draft.book, &draft.ledger, menu, &containers).expect("small");
     assert_eq!((now.drinks.len(), now.sizes.len()), (book.drinks().count(), containers.len()));
     let tried = |what_if: &WhatIf| {

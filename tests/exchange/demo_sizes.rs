@@ -82,7 +82,7 @@ fn dearer_ingredients_over_the_menu() {
     let cups = [7, 8, 9].map(container_id);
     let conditions = Conditions { ingredients: share("0.2"), ..Conditions::default() };
     let dearer = WhatIf { conditions, ..WhatIf::default() };
-    let draft = Draft::of(&book, Scope::Menu, &cups).with(&dearer).unwrap();
+    let draft = Draft::of(&book, &Ledger::of(&book), Scope::Menu, &cups).with(&dearer).unwrap();
     let then = side_by_side(&draft.book, &draft.ledger, Scope::Menu, &cups).unwrap();
     for (now, then) in now.sizes.iter().zip(&then.sizes) {
         let fifth = then.parts[0].major().minus(now.parts[0].major().times(exact("1.2")).unwrap()).unwrap();

@@ -79,6 +79,7 @@ async fn at_a_desk_the_difference_is_read_without_scrolling() {
     journey.enter(By::Label("Large"), "20").await;
     journey.resize(1440, 900).await;
     journey.go("#/sizes/kind/pressed").await;
+    entering::unfold(&journey, say!(decide::drinks_and_sizes)).await;
     journey.choose(By::Label(say!(decide::which_drinks)), "Still").await;
     expect_verdict(&journey, &say!(sales::week_earned, profit = "$240.00")).await;
 

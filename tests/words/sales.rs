@@ -5,11 +5,12 @@ use brimwright::drink::ledger::{Ledger, OfferError};
 use brimwright::drink::sales::{Average, Unknown, average, sold_in, weekly_contribution};
 use brimwright::exchange::{BadRow, TillError, Why};
 use brimwright::foundation::measure::{Overflow, ReadError, System};
+use brimwright::sizes::side_by_side::Rise;
 
 use crate::support::speaker;
 use brimwright::words;
 
-use super::support::{book_of_one_drink, container, day, exact, offer, settings, week};
+use super::support::{book_of_one_drink, container, container_id, day, exact, money, offer, settings, week};
 
 /// Invented drink 1 in two containers, at a contribution of 2 and without a price.
 fn bar() -> Book {
@@ -101,6 +102,20 @@ fn a_usual_week() {
     let (working, not_counted) = said(&book);
     assert_eq!(working, "Drinks sold × profit per drink, added up: 14 × $2.00 = $28.00.");
     assert_eq!(not_counted, "Not counted: Invented drink 1, Invented 500 mL 2 (no price yet).");
+}
+
+#[test]
+fn prices_that_change_alike() {
+    let (book, speaker) = (bar(), speaker(System::UsCustomary));
+    let said = |by, drinks| {
+        words::what_if::Trials { book: &book, speaker: &speaker }.rise(&Rise {
+            container: container_id(1),
+            by: money(by),
+            drinks,
+        })
+    };
+    assert_eq!(said("0.5", 12), "Invented 250 mL 1: 12 prices, each $0.50 more.");
+    assert_eq!(said("-1", 2), "Invented 250 mL 1: 2 prices, each $1.00 less.");
 }
 
 /// 3 * 2 - 4 * 0.5 + 0 = 4, by hand.

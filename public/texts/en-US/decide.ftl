@@ -10,6 +10,7 @@ open-drinks = Open Drinks
 
 which-drinks = Which drinks
 sizes-to-compare = Sizes to compare
+drinks-and-sizes = Drinks and sizes
 named-reason = { $name }: { $reason }
 drinks-left-out = { $drinks ->
     [one] 1 drink is left out

@@ -338,8 +338,6 @@ axis-fill = Fill, { $unit }
 what-if = What if
 use-changes = Use these changes
 clear-changes = Clear changes
-fills-apply = A fill applies to every drink in that container.
-prices-and-fills-apply = Prices change for the drinks compared. A fill applies to every drink in that container.
 ingredient-cost-change = Ingredient cost change
 about-ingredient-cost = Type a minus for lower costs. Enter real case prices in Buying.
 change-too-far = Type a number from { $least } to { $most }, such as 20 for a fifth more.
@@ -423,8 +421,8 @@ earns-same-a-week = You earn the same a week
 no-week-known = No weekly sales yet
 enter-week-first = Enter weekly sales to see profit per week.
 same-sales = { $drinks ->
-    [one] If customers buy as today: 1 drink a week. Overhead stays the same, so it is left out.
-   *[other] If customers buy as today: { $drinks } drinks a week. Overhead stays the same, so it is left out.
+    [one] Counts 1 drink a week, as today, and no overhead: it stays the same.
+   *[other] Counts { $drinks } drinks a week, as today, and no overhead: it stays the same.
 }
 week-covers = { $compared ->
     [one] A week counts { $drinks } drinks. The table compares the 1 sold in every size shown.
@@ -453,7 +451,7 @@ costs-and-fees = Costs and fees
 shares-of-sizes = Shares of sizes
 share-of-buyers = { $size }: share of buyers
 blank-takes-rest = Blank sizes share the rest as today.
-as-in-book = as in your book
+as-in-book = as today
 count-changed = { $count ->
     [one] 1 changed
    *[other] { $count } changed
@@ -464,6 +462,9 @@ what-it-leaves = What stays out
 nothing-to-use = Nothing here can go into your book.
 use-price = { $offer }: price { $to } instead of { $from }.
 use-first-price = { $offer }: price { $to }. It has none today.
+prices-rise = { $size }: { $drinks } prices, each { $by } more.
+prices-fall = { $size }: { $drinks } prices, each { $by } less.
+each-new-price = Each new price
 use-fill = { $drinks ->
     [one] { $size }: fill { $to } instead of { $from }, in 1 drink.
    *[other] { $size }: fill { $to } instead of { $from }, in { $drinks } drinks.
@@ -495,8 +496,9 @@ alone-same = The answer above counts these too. Without them, you earn the same 
 beside-drink = Beside another drink
 choose-drink = Choose a drink
 what-if-of = What if: { $drinks }
-margin-counts = Margin is figured on: { $what }. Full cost and profit count all costs.
+margin-counts = Margin is figured on: { $what }.
 adds-up = Price before tax, less fees, discounts and full cost, leaves profit per drink.
+how-figures-add-up = How figures add up
 price-and-cost = Price and cost by size
 rows-rounded = Rows are rounded one by one, so they may not add up to the cent.
 by-volume = By volume

@@ -10,6 +10,7 @@ open-drinks = Abrir Bebidas
 
 which-drinks = Qué bebidas
 sizes-to-compare = Tamaños por comparar
+drinks-and-sizes = Bebidas y tamaños
 named-reason = { $name }: { $reason }
 drinks-left-out = { $drinks ->
     [one] 1 bebida queda fuera

@@ -338,8 +338,6 @@ axis-fill = Llenado, { $unit }
 what-if = ¿Y si…?
 use-changes = Usar estos cambios
 clear-changes = Quitar cambios
-fills-apply = Un llenado vale para todas las bebidas en ese envase.
-prices-and-fills-apply = Los precios cambian en las bebidas comparadas. Un llenado vale para todas las bebidas en ese envase.
 ingredient-cost-change = Cambio en costo de ingredientes
 about-ingredient-cost = Para costos más bajos, escriba un menos. Los precios reales de los paquetes van en Compras.
 change-too-far = Escriba un número de { $least } a { $most }, por ejemplo 20 para una quinta parte más.
@@ -423,8 +421,8 @@ earns-same-a-week = Gana lo mismo por semana
 no-week-known = Aún no hay ventas semanales
 enter-week-first = Anote sus ventas semanales para ver la ganancia por semana.
 same-sales = { $drinks ->
-    [one] Si los clientes compran como hoy: 1 bebida por semana. Los gastos generales no cambian, por eso no se cuentan.
-   *[other] Si los clientes compran como hoy: { $drinks } bebidas por semana. Los gastos generales no cambian, por eso no se cuentan.
+    [one] Cuenta 1 bebida por semana, como hoy, sin gastos generales: esos no cambian.
+   *[other] Cuenta { $drinks } bebidas por semana, como hoy, sin gastos generales: esos no cambian.
 }
 week-covers = { $compared ->
     [one] La semana cuenta { $drinks } bebidas. La tabla compara la única que se vende en todos los tamaños.
@@ -453,7 +451,7 @@ costs-and-fees = Costos y cargos
 shares-of-sizes = Reparto de tamaños
 share-of-buyers = { $size }: parte de los clientes
 blank-takes-rest = Los tamaños en blanco se reparten el resto como hoy.
-as-in-book = como en su libro
+as-in-book = como hoy
 count-changed = { $count ->
     [one] 1 cambio
    *[other] { $count } cambios
@@ -464,6 +462,9 @@ what-it-leaves = Qué queda fuera
 nothing-to-use = Nada de esto puede pasar a su libro.
 use-price = { $offer }: precio { $to } en vez de { $from }.
 use-first-price = { $offer }: precio { $to }. Hoy no tiene.
+prices-rise = { $size }: { $drinks } precios, cada uno { $by } más.
+prices-fall = { $size }: { $drinks } precios, cada uno { $by } menos.
+each-new-price = Cada precio nuevo
 use-fill = { $drinks ->
     [one] { $size }: llenado { $to } en vez de { $from }, en 1 bebida.
    *[other] { $size }: llenado { $to } en vez de { $from }, en { $drinks } bebidas.
@@ -495,8 +496,9 @@ alone-same = La respuesta de arriba también cuenta esto. Sin esto, gana lo mism
 beside-drink = Junto a otra bebida
 choose-drink = Elija una bebida
 what-if-of = ¿Y si…? { $drinks }
-margin-counts = El margen se calcula sobre: { $what }. Costo total y ganancia cuentan todos los costos.
+margin-counts = El margen se calcula sobre: { $what }.
 adds-up = El precio antes de impuesto, menos cargos, descuentos y costo total, deja la ganancia por bebida.
+how-figures-add-up = Cómo se suman las cifras
 price-and-cost = Precio y costo por tamaño
 rows-rounded = Cada renglón se redondea aparte; la suma puede variar por centavos.
 by-volume = Por medida

@@ -24,5 +24,5 @@ mod what_if;
 
 pub use rows::{LeftOut, SideBySide, SizeRow, SoldSize, Step, Weights, side_by_side, sold_in, sold_together};
 pub use what_if::{
-    Change, Draft, MixError, NotOurs, Tried, Uses, Week, WhatIf, WhatIfError, mixed, target_of, waste_of, week,
+    Change, Draft, MixError, NotOurs, Rise, Tried, Uses, Week, WhatIf, WhatIfError, mixed, target_of, waste_of, week,
 };

@@ -8,9 +8,10 @@ use crate::harness::{By, Journey};
 pub async fn sizes_side_by_side(journey: &Journey) {
     journey.click(By::Text(say!(first::sizes))).await;
     journey.click(By::Text(say!(decide::compare_sizes))).await;
+    entering::unfold(journey, say!(decide::drinks_and_sizes)).await;
     let compare = By::Label(say!(decide::which_drinks));
     journey.choose(compare, "Orchard Walk").await;
-    journey.expect_value(compare, "Orchard Walk").await;
+    journey.expect_each("main h1", &[&format!("Orchard Walk {}", say!(sales::side_by_side))]).await;
     for fold in
         [say!(sales::price_and_cost), say!(sales::cost_breakdown), say!(sales::by_volume), say!(sales::next_size_up)]
     {

@@ -279,33 +279,41 @@ impl Means {
     /// The means over the drinks in a container. Returns `None` if there is no drink.
     fn of(container: ContainerId, drinks: &[(&Priced, Exact)]) -> Result<Option<Means>, Overflow> {
         let Some((first, _)) = drinks.first() else { return Ok(None) };
-        let mut parts = [Money::ZERO; Part::ALL.len()];
-        for (sum, part) in parts.iter_mut().zip(Part::ALL) {
-            *sum = money(drinks, &|it| it.cost.part(part))?;
+        let weights = drinks.iter().try_fold(Exact::ZERO, |sum, (_, weight)| sum.plus(*weight))?;
+        let mut sums = [Money::ZERO; Part::ALL.len()];
+        for (priced, weight) in drinks {
+            for (sum, part) in sums.iter_mut().zip(priced.cost.parts()?).filter(|(_, part)| !part.is_zero()) {
+                *sum = sum.plus(part.times(*weight)?)?;
+            }
         }
-        let time = mean(drinks, &|it| Ok(it.cost.time.seconds()))?;
+        let mut parts = [Money::ZERO; Part::ALL.len()];
+        for (part, sum) in parts.iter_mut().zip(sums) {
+            *part = sum.over(weights)?.as_part();
+        }
+        let time = mean(drinks, weights, &|it| Ok(it.cost.time.seconds()))?;
         let all: Option<Vec<Money>> =
             drinks.iter().map(|(it, _)| it.suggestion.as_ref().ok().map(|suggestion| suggestion.menu)).collect();
         let suggested = all.and_then(|all| all.iter().min().copied().zip(all.iter().max().copied()));
         let all_asked = drinks.iter().all(|(it, _)| it.asked.is_some());
-        let asked = if all_asked { Some(MeansAsked::of(drinks)?) } else { None };
+        let asked = if all_asked { Some(MeansAsked::of(drinks, weights)?) } else { None };
         let fill = first.fill.volume;
         Ok(Some(Means { container, fill, parts, time: Time::from_seconds(time), suggested, asked }))
     }
 }
 
 impl MeansAsked {
-    fn of(drinks: &[(&Priced, Exact)]) -> Result<MeansAsked, Overflow> {
-        let of = |read: &dyn Fn(&Asked) -> Result<Money, Overflow>| {
-            money(drinks, &|it| it.asked.as_ref().map_or(Ok(Money::ZERO), read))
+    fn of(drinks: &[(&Priced, Exact)], weights: Exact) -> Result<MeansAsked, Overflow> {
+        let of = |read: fn(&Asked) -> Money| {
+            let read = |it: &Priced| Ok(it.asked.as_ref().map_or(Exact::ZERO, |asked| read(asked).major()));
+            Ok::<Money, Overflow>(Money::from_major(mean(drinks, weights, &read)?.as_part()))
         };
         Ok(MeansAsked {
-            price: of(&|it| Ok(it.menu))?,
-            without_tax: of(&|it| Ok(it.without_tax))?,
-            revenue: of(&|it| Ok(it.revenue))?,
-            fees: of(&|it| Ok(it.fees))?,
-            contribution: of(&|it| Ok(it.contribution))?,
-            left: mean(drinks, &|it| {
+            price: of(|it| it.menu)?,
+            without_tax: of(|it| it.without_tax)?,
+            revenue: of(|it| it.revenue)?,
+            fees: of(|it| it.fees)?,
+            contribution: of(|it| it.contribution)?,
+            left: mean(drinks, weights, &|it| {
                 let left = |it: &Asked| it.revenue.major().times(it.margin.fraction());
                 it.asked.as_ref().map_or(Ok(Exact::ZERO), left)
             })?,
@@ -315,17 +323,16 @@ impl MeansAsked {
 }
 
 /// The sum of each drink's number times its weight, over the sum of the weights.
-fn mean(drinks: &[(&Priced, Exact)], of: &dyn Fn(&Priced) -> Result<Exact, Overflow>) -> Result<Exact, Overflow> {
-    let (mut sum, mut weights) = (Exact::ZERO, Exact::ZERO);
+fn mean(
+    drinks: &[(&Priced, Exact)],
+    weights: Exact,
+    of: &dyn Fn(&Priced) -> Result<Exact, Overflow>,
+) -> Result<Exact, Overflow> {
+    let mut sum = Exact::ZERO;
     for (priced, weight) in drinks {
         sum = sum.plus(of(priced)?.times(*weight)?)?;
-        weights = weights.plus(*weight)?;
     }
     sum.over(weights)
-}
-
-fn money(drinks: &[(&Priced, Exact)], of: &dyn Fn(&Priced) -> Result<Money, Overflow>) -> Result<Money, Overflow> {
-    Ok(Money::from_major(mean(drinks, &|it| of(it).map(Money::major))?.as_part()))
 }
 
 fn rows(sizes: &[Means], per: Volume) -> Result<Vec<SizeRow>, Overflow> {

@@ -17,12 +17,12 @@ pub struct Draft {
 }
 
 impl Draft {
-    /// The offers of a part of the menu in these containers, with all that they need.
-    pub fn of(book: &Book, scope: Scope, containers: &[ContainerId]) -> Draft {
+    /// The offers of a part of the menu in these containers, with all that they need. `ledger` is that of `book`.
+    pub fn of(book: &Book, ledger: &Ledger, scope: Scope, containers: &[ContainerId]) -> Draft {
         let offers = book.offers().map(|offer| offer.id());
         let shown = offers.filter(|id| containers.contains(&id.container) && book.belongs(id.drink, scope));
         let book = book.cut(shown.map(Key::Offer));
-        Draft { ledger: Ledger::of(&book), book }
+        Draft { ledger: ledger.of_part(&book), book }
     }
 
     /// The draft with what is tried in it, computed anew where that touches it.
@@ -32,7 +32,7 @@ impl Draft {
     pub fn with(&self, what_if: &WhatIf) -> Result<Draft, WhatIfError> {
         let (book, touched) = what_if.put_into(&self.book)?;
         let mut ledger = self.ledger.clone();
-        ledger.refresh(&book, &touched);
+        ledger.follow(&book, &touched, &mut |_, _, _| {});
         Ok(Draft { book, ledger })
     }
 }

@@ -23,7 +23,7 @@ use crate::foundation::measure::{Money, Overflow, Share, Volume};
 
 pub use draft::Draft;
 pub use tried::Tried;
-pub use uses::{Change, NotOurs, Uses};
+pub use uses::{Change, NotOurs, Rise, Uses};
 pub use week::{MixError, Week, mixed, week};
 
 /// What is tried.

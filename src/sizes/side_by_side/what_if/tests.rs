@@ -58,7 +58,7 @@ fn filled(container: u64, fill: &str) -> Filled {
 
 fn drafted(book: &Book, scope: Scope, what_if: &WhatIf) -> SideBySide {
     let containers = sold_in(book, scope);
-    let draft = Draft::of(book, scope, &containers).with(&of(scope, what_if)).unwrap();
+    let draft = Draft::of(book, &Ledger::of(book), scope, &containers).with(&of(scope, what_if)).unwrap();
     side_by_side(&draft.book, &draft.ledger, scope, &containers).unwrap()
 }
 
@@ -205,6 +205,22 @@ fn using_it_is_said_line_by_line() {
     assert_eq!(WhatIf::default().uses(&book), Uses::default());
 }
 
+#[test]
+fn prices_that_change_by_the_same_stand_by_size() {
+    let change = |drink, container, from: Option<&str>, to| Change::Price {
+        offer: offer_id(drink, container),
+        from: from.map(money),
+        to: money(to),
+    };
+    let alone = [change(3, 1, Some("4"), "4.25"), change(4, 1, None, "3.50"), Change::Wage(money("18"), money("21"))];
+    let alike = [change(1, 1, Some("3"), "3.50"), change(2, 1, Some("4.10"), "4.60")];
+    let lower = [change(1, 2, Some("6"), "5"), change(2, 2, Some("7"), "6"), change(5, 2, Some("5"), "4")];
+    let changes = [&alike[..1], &alone[..1], &alike[1..], &lower, &alone[1..]].concat();
+    let (rises, others) = Uses { changes, not_ours: Vec::new() }.by_size();
+    let rise = |container, by: &str, drinks| Rise { container: container_id(container), by: money(by), drinks };
+    assert_eq!((rises.as_slice(), others.as_slice()), ([rise(1, "0.50", 2), rise(2, "-1", 3)].as_slice(), &alone[..]));
+}
+
 /// A drink at 3.00 that costs 1 to make; overhead of 0.30 does not change with the number: 10 * 2.
 #[test]
 fn a_week_counts_what_changes_with_the_number_of_drinks() {
@@ -221,7 +237,7 @@ fn a_week_of_a_draft_is_that_of_the_changed_book() {
     let sales = [(1, 1, "7"), (1, 2, "4.5"), (2, 1, "3"), (2, 2, "11")];
     let sales = sales.map(|(drink, container, units)| (offer_id(drink, container), exact(units)));
     let hand = Ledger::of(&costs_by_hand(&book, Scope::Menu, true));
-    let draft = Draft::of(&book, Scope::Menu, &sold_in(&book, Scope::Menu)).with(&costs()).unwrap();
+    let draft = Draft::of(&book, &Ledger::of(&book), Scope::Menu, &sold_in(&book, Scope::Menu)).with(&costs()).unwrap();
     let each = |offer| hand.get(offer).unwrap().as_ref().unwrap().asked.unwrap().contribution;
     let sum = sales.iter().try_fold(Money::ZERO, |sum, (offer, units)| sum.plus(each(*offer).times(*units)?));
     // No overhead in this book: all of a contribution changes with the number.
@@ -328,7 +344,7 @@ fn using_it_is_one_edit_without_the_ingredients() {
 #[test]
 fn what_cannot_be_is_refused_and_the_draft_stays() {
     let book = bar();
-    let draft = Draft::of(&book, DRINK, &sold_in(&book, DRINK));
+    let draft = Draft::of(&book, &Ledger::of(&book), DRINK, &sold_in(&book, DRINK));
     let before = draft.clone();
     let refused = |what_if: WhatIf| draft.with(&of(DRINK, &what_if)).unwrap_err();
     let price = WhatIf { prices: vec![(offer_id(1, 1), money("0"))], ..WhatIf::default() };

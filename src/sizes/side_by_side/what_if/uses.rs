@@ -58,6 +58,41 @@ pub enum Change {
     Commission(Share, Share),
 }
 
+/// Prices of several drinks in a size that change by the same.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Rise {
+    /// The size.
+    pub container: ContainerId,
+    /// By how much; below zero where they fall.
+    pub by: Money,
+    /// How many drinks.
+    pub drinks: usize,
+}
+
+impl Uses {
+    /// The prices of several drinks in a size that change by the same, and all other changes.
+    pub fn by_size(&self) -> (Vec<Rise>, Vec<Change>) {
+        let mut rises: Vec<Rise> = Vec::new();
+        let step = |change: &Change| match *change {
+            Change::Price { offer, from, to } => Some((offer.container, to.minus(from?).ok()?)),
+            _ => None,
+        };
+        for (container, by) in self.changes.iter().filter_map(step) {
+            match rises.iter_mut().find(|rise| (rise.container, rise.by) == (container, by)) {
+                Some(rise) => rise.drinks = rise.drinks.saturating_add(1),
+                None => rises.push(Rise { container, by, drinks: 1 }),
+            }
+        }
+        rises.retain(|rise| rise.drinks > 1);
+        let together = |change: &&Change| {
+            let step = step(change);
+            !rises.iter().any(|rise| step == Some((rise.container, rise.by)))
+        };
+        let others = self.changes.iter().filter(together).cloned().collect();
+        (rises, others)
+    }
+}
+
 /// Two fills that differ by no more are the same: a book keeps headspace to eight decimals of its unit.
 const SAME_FILL: Exact = Exact::new(1, 4);
 

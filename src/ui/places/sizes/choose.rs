@@ -19,9 +19,9 @@ use crate::words;
 /// How many drinks left out are listed.
 const LISTED: usize = 40;
 
-/// Which part of the menu.
+/// The fold of what is compared: which part of the menu, and which of its sizes.
 #[component]
-pub fn Choose(
+pub fn Compared(
     /// What is compared.
     trying: Trying,
 ) -> impl IntoView {
@@ -34,16 +34,6 @@ pub fn Choose(
         }
         Ok(())
     });
-    view! { <Choice label=say!(decide::which_drinks) options=options value=Signal::stored(here) choose=choose /> }
-}
-
-/// The fold of its sizes: which are compared.
-#[component]
-pub fn SizesCompared(
-    /// What is compared.
-    trying: Trying,
-) -> impl IntoView {
-    let state = AppState::here();
     let keys = Memo::new(move |_| trying.all.get().into_iter().map(Key::Container).collect::<Vec<Key>>());
     let chip = move |key| {
         let Key::Container(id) = key else { return ().into_any() };
@@ -58,32 +48,47 @@ pub fn SizesCompared(
     };
     let several = flag(move || trying.all.with(|all| all.len() > 1));
     let figure = text(move || words::sizes(trying.chosen.with(Vec::len)));
-    let fold = move || {
+    let sizes = move || {
         view! {
-            <Fold name=say!(decide::sizes_to_compare) figure>
-                <div class="chips" role="group" aria-label=say!(decide::sizes_to_compare)>
-                    {rows(keys, chip)}
-                </div>
-                <Compared trying />
-            </Fold>
+            <div class="chips" role="group" aria-label=say!(decide::sizes_to_compare)>
+                {rows(keys, chip)}
+            </div>
+            <DrinksCompared trying />
         }
         .into_any()
     };
-    when(move || several.get(), fold)
+    let drink = match trying.scope {
+        Scope::Drink(id) => view! {
+            <p class="actions">
+                <a class="button" href=Route::Drink(id).address()>
+                    {say!(sales::open_drink)}
+                </a>
+            </p>
+        }
+        .into_any(),
+        Scope::Menu | Scope::Kind(_) => ().into_any(),
+    };
+    view! {
+        <Fold name=say!(decide::drinks_and_sizes) figure>
+            <Choice label=say!(decide::which_drinks) options value=Signal::stored(here) choose />
+            {when(move || several.get(), sizes)}
+            {drink}
+        </Fold>
+    }
 }
 
 /// Which drinks are compared, and which are not.
 #[component]
-fn Compared(trying: Trying) -> impl IntoView {
+fn DrinksCompared(trying: Trying) -> impl IntoView {
     let state = AppState::here();
     let alone = matches!(trying.scope, Scope::Drink(_));
     let any = move || !alone && trying.chosen.with(|chosen| !chosen.is_empty());
     let said = text(move || {
-        let found = trying.columns.with(|columns| columns.now.as_ref().map(words::compared).unwrap_or_default());
+        let found = trying.with_today(words::compared).unwrap_or_default();
         if any() { found } else { String::new() }
     });
     let left_out = move || {
-        let side = trying.columns.with(|columns| columns.now.clone().unwrap_or_default());
+        let side = trying.now.get().unwrap_or_default();
         state.book.with(|book| {
             let said = |(drink, why)| words::left_out(drink, why, book);
             side.left_out.into_iter().map(said).collect::<Vec<String>>()

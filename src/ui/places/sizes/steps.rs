@@ -95,7 +95,7 @@ pub fn Steps(
     });
     let section = move || {
         view! {
-            <Fold name=say!(sales::next_size_up) figure=kept>
+            <Fold name=say!(sales::next_size_up) figure=kept late=true>
                 <ul class="steps">{live(steps)}</ul>
             </Fold>
         }

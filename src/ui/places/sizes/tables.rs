@@ -200,7 +200,7 @@ fn target(columns: Memo<Columns>) -> AnyView {
     .into_any()
 }
 
-/// Figures of one drink, or their means, with the chart of them.
+/// Figures of one drink, or their means.
 #[component]
 pub fn PerDrink(
     /// The sizes.
@@ -271,14 +271,28 @@ pub fn PerDrink(
         let basis = state.book.with(|book| book.settings().cost_basis);
         say!(sales::margin_counts, what = words::cost_basis(basis))
     });
-    let sizes = text(move || columns.with(|columns| words::sizes(columns.today().len())));
     view! {
         <Section heading=say!(sales::per_drink)>
             {table(columns, say!(sales::sizes_per_drink), lines)}
-            <p class="soft">{say!(sales::adds_up)} " " {terms}</p>
-            <p class="hollow">{means}</p>
+            <p class="soft">{terms}</p>
+            <details class="more">
+                <summary>{say!(sales::how_figures_add_up)}</summary>
+                <p class="soft">{say!(sales::adds_up)}</p>
+                <p class="hollow">{means}</p>
+            </details>
         </Section>
-        <Fold name=say!(sales::price_and_cost) figure=sizes open=Signal::stored(is_wide())>
+    }
+}
+
+/// The chart of price and cost.
+#[component]
+pub fn PriceAndCost(
+    /// The sizes.
+    columns: Memo<Columns>,
+) -> impl IntoView {
+    let sizes = text(move || columns.with(|columns| words::sizes(columns.today().len())));
+    view! {
+        <Fold name=say!(sales::price_and_cost) figure=sizes open=Signal::stored(is_wide()) late=true>
             <LinesBySize columns />
         </Fold>
     }
@@ -315,7 +329,7 @@ pub fn PerPart(
         range(costs.into_iter().map(|cost| state.money(cost)))
     });
     view! {
-        <Fold name=say!(sales::cost_breakdown) figure>
+        <Fold name=say!(sales::cost_breakdown) figure late=true>
             <PartsBySize columns />
             {table(columns, say!(sales::costs_by_size), lines)}
             <p class="soft">{say!(sales::rows_rounded)}</p>
@@ -354,7 +368,7 @@ pub fn PerVolume(
     }
     .into_any();
     view! {
-        <Fold name=say!(sales::by_volume) figure=heading>
+        <Fold name=say!(sales::by_volume) figure=heading late=true>
             <p class="about">{said}</p>
             {table(columns, say!(sales::sizes_by_volume), lines)}
         </Fold>

@@ -10,7 +10,6 @@ use crate::say;
 use crate::sizes::side_by_side::{Change, Week};
 use crate::ui::live::{live, text};
 use crate::ui::parts::{Says, answer_figures, verdict};
-use crate::ui::places::sizes::trying::Columns;
 use crate::ui::state::AppState;
 use crate::words::scenarios::without_sign;
 use crate::words::{self, Decisions};
@@ -19,12 +18,7 @@ use crate::words::{self, Decisions};
 #[component]
 pub fn Earned(trying: Trying) -> impl IntoView {
     let state = AppState::here();
-    let weeks = Memo::new(move |_| {
-        trying.columns.with(|columns| {
-            let then = columns.then.as_ref().and_then(|then| then.as_ref().ok()).map(|then| then.week);
-            columns.week.map(|now| (now, then))
-        })
-    });
+    let weeks = Memo::new(move |_| trying.weeks());
     let said = move || match weeks.get() {
         None => (Says::Open, say!(sales::no_week_known).to_string()),
         Some((now, None)) => (Says::Open, say!(sales::week_earned, profit = state.money(now.profit))),
@@ -35,6 +29,7 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         let names = [say!(common::today), say!(sales::with_changes), say!(sales::difference)];
         names.map(str::to_string).into_iter().zip(said_of(state, now, then)).collect()
     };
+    let drinks_sold = Memo::new(move |_| on_menu(state, trying));
     let terms = live(move || match weeks.get() {
         None => view! {
             <p class="soft">
@@ -44,13 +39,14 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         .into_any(),
         Some((now, then)) => {
             let same = say!(sales::same_sales, drinks = state.speaker.get().counted(words::people(now.units)));
-            let (all, compared) = (trying.drinks_in_week(), trying.columns.with(Columns::drinks));
+            let (all, compared) =
+                (trying.drinks_in_week(), trying.with_today(|now| now.drinks.len()).unwrap_or_default());
             let even = then.and_then(|then| even(now, then)).map(|buyers| even_said(state, buyers));
             let priced = then.and_then(|_| priced(trying)).filter(|priced| *priced < all);
             let priced = priced.map(|priced| say!(sales::new_prices_count, drinks = priced, all = words::count(all)));
             let covers = (priced.is_none() && compared > 0 && compared != all)
                 .then(|| say!(sales::week_covers, drinks = words::count(all), compared = compared));
-            let menu = on_menu(state, trying);
+            let menu = drinks_sold.get();
             let some = (all < menu).then(|| say!(sales::week_of_drinks, counted = all, all = words::count(menu)));
             view! { <p class="soft">{some} " " {priced} " " {same} " " {covers} " " {even}</p> }.into_any()
         }
@@ -89,12 +85,8 @@ fn on_menu(state: AppState, trying: Trying) -> usize {
 
 /// How many drinks get a new price. Returns `None` if none does.
 fn priced(trying: Trying) -> Option<usize> {
-    let uses = trying.uses();
-    let changed = uses.changes.iter().filter_map(|change| match change {
-        Change::Price { offer, .. } => Some(offer.drink),
-        _ => None,
-    });
-    let mut drinks: Vec<DrinkId> = changed.collect();
+    let changed = |change: &Change| if let Change::Price { offer, .. } = change { Some(offer.drink) } else { None };
+    let mut drinks: Vec<DrinkId> = trying.uses.with(|uses| uses.changes.iter().filter_map(changed).collect());
     drinks.sort_unstable();
     drinks.dedup();
     Some(drinks.len()).filter(|drinks| *drinks > 0)

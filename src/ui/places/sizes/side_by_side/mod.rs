@@ -6,15 +6,15 @@ mod earned;
 
 use leptos::prelude::*;
 
-use super::choose::{Choose, SizesCompared};
+use super::choose::Compared;
 use super::steps::Steps;
-use super::tables::{PerDrink, PerPart, PerVolume};
+use super::tables::{PerDrink, PerPart, PerVolume, PriceAndCost};
 use super::trying::Trying;
 use super::what_if::WhatIf;
 use crate::app::route::Route;
 use crate::book::{DrinkId, Key, Scope};
 use crate::say;
-use crate::ui::live::{flag, text, trouble, when};
+use crate::ui::live::{after_answer, flag, text, trouble, when};
 use crate::ui::parts::{Back, page_of};
 use crate::ui::present::Present;
 use crate::ui::state::AppState;
@@ -41,12 +41,11 @@ pub fn SideBySide(
 fn Page(scope: Scope) -> impl IntoView {
     let state = AppState::here();
     let trying = Trying::new(scope);
-    let columns = trying.columns;
     let name = text(move || state.book.with(|book| words::scope(scope, book)));
-    let overflow = move || columns.with(|columns| columns.now.as_ref().err().copied().map(words::overflow));
+    let overflow = move || trying.now.with(|now| now.as_ref().err().copied().map(words::overflow));
     let sold = flag(move || trying.all.with(|all| !all.is_empty()));
     let chosen = flag(move || trying.chosen.with(|chosen| !chosen.is_empty()));
-    let any = flag(move || columns.with(|columns| !columns.today().is_empty()));
+    let any = flag(move || trying.with_today(|now| !now.sizes.is_empty()).unwrap_or_default());
     let none = move || view! { <p class="hollow">{say!(sales::no_size_chosen)}</p> }.into_any();
     let answer = move || view! { <Earned trying /> }.into_any();
     let panes = move || {
@@ -55,8 +54,7 @@ fn Page(scope: Scope) -> impl IntoView {
                 <div class="pane pane-asked">
                     <section class="section tries">
                         {when(move || any.get(), move || view! { <WhatIf trying /> }.into_any())}
-                        <SizesCompared trying />
-                        <Choose trying />
+                        <Compared trying />
                     </section>
                 </div>
                 <div class="pane">
@@ -87,7 +85,11 @@ fn Page(scope: Scope) -> impl IntoView {
 /// The tables, the most asked for open.
 fn answers(trying: Trying) -> AnyView {
     let state = AppState::here();
-    let columns = trying.columns;
+    let hear = move || {
+        trying.now.track();
+        trying.then.track();
+    };
+    let columns = after_answer(hear, trying.columns);
     let means = text(move || {
         let (side, tried) = columns.with(|it| (it.now.clone().unwrap_or_default(), it.then.is_some()));
         let Some(row) = side.sizes.first().filter(|_| !tried) else { return String::new() };
@@ -99,6 +101,7 @@ fn answers(trying: Trying) -> AnyView {
         view! {
             <PerDrink columns means />
             <div class="folds">
+                <PriceAndCost columns />
                 <PerPart columns />
                 <PerVolume columns />
                 <Steps columns />
@@ -132,7 +135,7 @@ fn unsold(scope: Scope) -> AnyView {
 /// What cannot be computed of one drink, and the way to it.
 fn of_drink(id: DrinkId, trying: Trying) -> AnyView {
     let left_out = move || {
-        let shown = trying.columns.with(|columns| columns.today().len());
+        let shown = trying.with_today(|now| now.sizes.len()).unwrap_or_default();
         trying.chosen.with(Vec::len).saturating_sub(shown)
     };
     let incomplete = move || {
@@ -143,12 +146,7 @@ fn of_drink(id: DrinkId, trying: Trying) -> AnyView {
         .into_any()
     };
     view! {
-        {when(move || left_out() > 0 && trying.columns.with(|columns| columns.now.is_ok()), incomplete)}
-        <p class="actions">
-            <a class="button" href=Route::Drink(id).address()>
-                {say!(sales::open_drink)}
-            </a>
-        </p>
+        {when(move || left_out() > 0 && trying.now.with(Result::is_ok), incomplete)}
     }
     .into_any()
 }

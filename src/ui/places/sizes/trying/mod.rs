@@ -26,11 +26,9 @@ use tried::Tried;
 /// What is sold in a week of each drink in a size.
 type Sales = Vec<(OfferId, Exact)>;
 
-/// The comparison of what is tried, and what follows from it.
-#[derive(Clone, PartialEq)]
+/// What is tried, computed.
 pub struct Then {
-    /// The sizes.
-    pub side: SideBySide,
+    draft: Draft,
     /// A week with it.
     pub week: Week,
     /// What cannot be made any more.
@@ -42,10 +40,8 @@ pub struct Then {
 pub struct Columns {
     /// The comparison as the book stands.
     pub now: Result<SideBySide, Overflow>,
-    /// A week as it is. It is `None` where no sales are known.
-    pub week: Option<Week>,
-    /// The comparison with what is tried, or why it cannot be. It is `None` if nothing is.
-    pub then: Option<Result<Then, String>>,
+    /// The comparison with what is tried. It is `None` if nothing is, or if that cannot be.
+    pub then: Option<SideBySide>,
     /// The drink, where it is one.
     pub drink: Option<DrinkId>,
     /// The drink whose figures can be opened: all its sizes are shown, and nothing is tried.
@@ -60,10 +56,7 @@ impl Columns {
 
     /// The sizes with what is tried, where anything is.
     pub fn tried(&self) -> Option<&[SizeRow]> {
-        match &self.then {
-            Some(Ok(then)) => Some(&then.side.sizes),
-            _ => None,
-        }
+        self.then.as_ref().map(|then| then.sizes.as_slice())
     }
 
     /// The sizes with what is tried where anything is, else as they are.
@@ -94,7 +87,17 @@ pub struct Trying {
     tried: RwSignal<Tried>,
     /// What was tried before the visit to a field, and which visit.
     before: StoredValue<(Option<Session>, Tried)>,
-    /// What the screen shows.
+    /// The same, with the prices of each drink.
+    what_if: Memo<Result<WhatIf, Overflow>>,
+    /// What using it changes in the book, and what it leaves out.
+    pub uses: Memo<Uses>,
+    /// The comparison as the book stands.
+    pub now: Memo<Result<SideBySide, Overflow>>,
+    /// A week as it is. It is `None` where no sales are known.
+    pub week: Memo<Option<Week>>,
+    /// What is tried, computed, or why it cannot be. It is `None` if nothing is.
+    pub then: Memo<Option<Result<Then, String>>>,
+    /// What the tables show. Not for the answer, which waits for no table.
     pub columns: Memo<Columns>,
     /// The fields that it hangs on.
     pub hangs: Hangs,
@@ -120,31 +123,83 @@ impl Trying {
             let all = all.get().into_iter();
             off.with(|off| all.filter(|id| !off.contains(id)).collect::<Vec<ContainerId>>())
         });
-        let draft = Memo::new(move |_| state.book.with(|book| chosen.with(|chosen| Draft::of(book, scope, chosen))));
+        let draft = Memo::new(move |_| {
+            let of =
+                |book: &Book| state.ledger.with(|ledger| chosen.with(|chosen| Draft::of(book, ledger, scope, chosen)));
+            state.book.with(of)
+        });
         let sales = Memo::new(move |_| chosen.with(|chosen| sold_today(state, scope, chosen)));
         let kept = kept::text("tried", "");
         let tried = RwSignal::new(Tried::read(&kept.get_untracked()));
         Effect::new(move |_| kept.set(tried.with(Tried::text)));
         let drink = if let Scope::Drink(drink) = scope { Some(drink) } else { None };
-        let columns = Memo::new(move |_| {
-            let chosen = chosen.get();
-            let now = state.book.with(|book| state.ledger.with(|ledger| side_by_side(book, ledger, scope, &chosen)));
+        let now = Memo::new(move |_| {
+            chosen.with(|chosen| {
+                let now = |book: &Book| state.ledger.with(|ledger| side_by_side(book, ledger, scope, chosen));
+                state.book.with(now)
+            })
+        });
+        let week = Memo::new(move |_| {
             let week = sales.with(|sales| state.ledger.with(|ledger| week(ledger, sales)).ok());
-            let week = week.filter(|week| week.units.is_positive());
-            let then = tried.with(|tried| match &now {
-                Ok(now) if *tried != Tried::default() => Some(draft.with(|draft| {
-                    let what_if = tried.what_if(scope, &draft.book, &chosen, now);
-                    sales.with(|sales| computed(state, scope, what_if, draft, &chosen, sales))
-                })),
-                _ => None,
-            });
-            let opens = drink.filter(|_| then.is_none() && all.with(Vec::len) == chosen.len());
-            Columns { now, week, then, drink, opens }
+            week.filter(|week| week.units.is_positive())
+        });
+        let what_if = Memo::new(move |_| {
+            now.with(|now| {
+                let now = now.as_ref().map_err(|overflow| *overflow)?;
+                let of = |tried: &Tried| {
+                    state.book.with(|book| chosen.with(|chosen| tried.what_if(scope, book, chosen, now)))
+                };
+                tried.with(of)
+            })
+        });
+        // Whoever hears of it takes it as another: to compare two books takes longer than an answer.
+        let then = Memo::new_with_compare(
+            move |_| {
+                let is_tried = now.with(Result::is_ok) && tried.with(|tried| *tried != Tried::default());
+                let of = |what_if: &Result<WhatIf, Overflow>| {
+                    draft.with(|draft| sales.with(|sales| computed(state, what_if, draft, sales)))
+                };
+                is_tried.then(|| what_if.with(of))
+            },
+            |_, _| true,
+        );
+        let columns = Memo::new(move |_| {
+            let side = |then: &Option<Result<Then, String>>| {
+                let Some(Ok(Then { draft, .. })) = then else { return None };
+                chosen.with(|chosen| side_by_side(&draft.book, &draft.ledger, scope, chosen).ok())
+            };
+            let then = then.with(side);
+            let opens = drink.filter(|_| then.is_none() && all.with(Vec::len) == chosen.with(Vec::len));
+            Columns { now: now.get(), then, drink, opens }
+        });
+        let uses = Memo::new(move |_| {
+            let of = |what_if: &WhatIf| state.book.with(|book| what_if.uses(book));
+            what_if.with(|what_if| what_if.as_ref().map(of).unwrap_or_default())
         });
         let before = StoredValue::new((None, Tried::default()));
         let (hangs, begun) = (Hangs::new(), RwSignal::new(0));
         let (size, beside) = (kept::text("size", ""), kept::text("beside", ""));
-        Trying { state, scope, all, off, chosen, sales, draft, tried, before, columns, hangs, begun, size, beside }
+        Trying {
+            state,
+            scope,
+            all,
+            off,
+            chosen,
+            sales,
+            draft,
+            tried,
+            what_if,
+            uses,
+            before,
+            now,
+            week,
+            then,
+            columns,
+            hangs,
+            begun,
+            size,
+            beside,
+        }
     }
 
     /// How many drinks a week counts: all that are sold in any of the sizes.
@@ -166,9 +221,20 @@ impl Trying {
         });
     }
 
+    /// Something of the comparison as the book stands. Returns `None` where that cannot be computed.
+    pub fn with_today<T>(self, read: impl FnOnce(&SideBySide) -> T) -> Option<T> {
+        self.now.with(|now| now.as_ref().ok().map(read))
+    }
+
+    /// A week as it is, and one with what is tried where that can be. Returns `None` where no sales are known.
+    pub fn weeks(self) -> Option<(Week, Option<Week>)> {
+        let then = self.then.with(|then| Some(then.as_ref()?.as_ref().ok()?.week));
+        self.week.get().map(|now| (now, then))
+    }
+
     /// One size as the book stands.
     pub fn today(self, container: ContainerId) -> Option<SizeRow> {
-        self.columns.with(|columns| columns.today().iter().find(|row| row.container == container).copied())
+        self.with_today(|now| now.sizes.iter().find(|row| row.container == container).copied())?
     }
 
     /// Tries what was read in a visit to a field. Where it cannot be read or does not hold, what
@@ -187,10 +253,7 @@ impl Trying {
         }
         let done = read.and_then(|value| {
             set(value);
-            let refused = self.columns.with_untracked(|columns| match &columns.then {
-                Some(Err(error)) => Some(error.clone()),
-                _ => None,
-            });
+            let refused = self.then.with_untracked(|then| Some(then.as_ref()?.as_ref().err()?.clone()));
             refused.map_or(Ok(()), Err)
         });
         if done.is_err() {
@@ -204,45 +267,29 @@ impl Trying {
         self.tried.with(|tried| *tried != Tried::default())
     }
 
-    /// What is tried, with the prices of each drink.
-    fn what_if(self) -> Option<WhatIf> {
-        let columns = self.columns.get();
-        let chosen = self.chosen.get();
-        let now = columns.now.ok()?;
-        self.state.book.with(|book| self.tried.with(|tried| tried.what_if(self.scope, book, &chosen, &now).ok()))
-    }
-
-    /// What using it changes in the book, and what it leaves out.
-    pub fn uses(self) -> Uses {
-        let what_if = self.what_if().unwrap_or_default();
-        self.state.book.with(|book| what_if.uses(book))
-    }
-
     /// A week as it is, and with what the owner decides of what is tried. Returns `None` where no sales are known,
     /// or where that cannot be.
     pub fn week_with_ours(self) -> Option<(Week, Week)> {
-        let now = self.columns.with(|columns| columns.week)?;
-        let what_if = self.what_if()?.ours();
-        let (chosen, scope) = (self.chosen.get(), self.scope);
-        let then = self
-            .draft
-            .with(|draft| self.sales.with(|sales| computed(self.state, scope, Ok(what_if), draft, &chosen, sales)));
+        let now = self.week.get()?;
+        let ours = Ok(self.what_if.get().ok()?.ours());
+        let then = self.draft.with(|draft| self.sales.with(|sales| computed(self.state, &ours, draft, sales)));
         Some((now, then.ok()?.week))
     }
 
     /// What a week of the whole menu brings now and with what is tried, where that reaches drinks that are not
     /// compared. Returns `None` where it does not, where no sales are known, or where it cannot be.
     pub fn whole_menu(self) -> Option<(Money, Money)> {
-        let compared = self.columns.with(|columns| {
-            let Some(Ok(then)) = &columns.then else { return None };
-            then.week.profit.minus(columns.week?.profit).ok()
-        })?;
+        if self.scope == Scope::Menu {
+            return None;
+        }
+        let (now, then) = self.weeks()?;
+        let compared = then?.profit.minus(now.profit).ok()?;
         // Prices and shares of buyers are those of the drinks compared.
-        let what_if = self.what_if().filter(|it| self.scope != Scope::Menu && !it.conditions.are_todays())?;
+        let what_if = self.what_if.get().ok().filter(|it| !it.conditions.are_todays())?;
         self.state.book.with(|book| {
             let (with, touched) = what_if.put_into(book).ok()?;
             let mut ledger = self.state.ledger.get();
-            ledger.refresh(&with, &touched);
+            ledger.follow(&with, &touched, &mut |_, _, _| {});
             let mut sales = sold_today(self.state, Scope::Menu, &sold_in(book, Scope::Menu));
             let now = self.state.ledger.with(|ledger| week(ledger, &sales)).ok()?;
             let others = self.sales.with(|sales| mixed(sales, &what_if.mix)).ok()?.ok()?;
@@ -263,7 +310,7 @@ impl Trying {
     /// The refusal, as a sentence; nothing is changed.
     pub fn use_it(self) -> Result<(), String> {
         let state = self.state;
-        let what_if = untrack(|| self.what_if()).unwrap_or_default();
+        let what_if = self.what_if.get_untracked().unwrap_or_default();
         let edit: Result<Edit, WhatIfError> = state.book.with_untracked(|book| what_if.edit(book));
         state.apply(say!(decide::use_what_if), edit.map_err(|error| said(state, &error))?)?;
         self.start_anew();
@@ -272,7 +319,7 @@ impl Trying {
 
     /// The menu with all that is tried.
     pub fn scenario(self, id: ScenarioId) -> Option<Scenario> {
-        let what_if = untrack(|| self.what_if())?;
+        let what_if = self.what_if.get_untracked().ok()?;
         // Where nobody is thought to choose otherwise, weekly numbers stay as they are.
         let sales = if what_if.mix.is_empty() {
             Sales::new()
@@ -323,27 +370,19 @@ fn sold_today(state: AppState, scope: Scope, chosen: &[ContainerId]) -> Sales {
     state.book.with(known).unwrap_or_default()
 }
 
-fn computed(
-    state: AppState,
-    scope: Scope,
-    what_if: Result<WhatIf, Overflow>,
-    draft: &Draft,
-    chosen: &[ContainerId],
-    sales: &Sales,
-) -> Result<Then, String> {
-    let compared = || {
-        let what_if = what_if?;
-        let then = draft.with(&what_if)?;
-        let side = side_by_side(&then.book, &then.ledger, scope, chosen)?;
+fn computed(state: AppState, what_if: &Result<WhatIf, Overflow>, draft: &Draft, sales: &Sales) -> Result<Then, String> {
+    let tried = || {
+        let what_if = what_if.as_ref().map_err(|overflow| *overflow)?;
+        let then = draft.with(what_if)?;
         let sales = mixed(sales, &what_if.mix)?.map_err(WhatIfError::Mix)?;
         let week = week(&then.ledger, &sales)?;
         let stuck = then.ledger.offers().find_map(|(id, result)| match (result, draft.ledger.get(id)) {
             (Err(error), Some(Ok(_))) => Some(words::offer_error(error, &then.book)),
             _ => None,
         });
-        Ok(Then { side, week, stuck })
+        Ok(Then { draft: then, week, stuck })
     };
-    compared().map_err(|error: WhatIfError| said(state, &error))
+    tried().map_err(|error: WhatIfError| said(state, &error))
 }
 
 fn said(state: AppState, error: &WhatIfError) -> String {

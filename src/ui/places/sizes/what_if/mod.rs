@@ -9,7 +9,6 @@ mod uses;
 use leptos::prelude::*;
 
 use super::trying::Trying;
-use crate::book::Scope;
 use crate::foundation::measure::{Exact, Share};
 use crate::say;
 use crate::ui::live::live;
@@ -46,18 +45,9 @@ pub fn WhatIf(
                         <Costs trying />
                         <Mix trying />
                     </div>
-                    <p class="soft">{applies(trying)}</p>
                 }
                     .into_any()
             })}
         <UseIt trying />
-    }
-}
-
-/// What a price and a fill apply to.
-fn applies(trying: Trying) -> &'static str {
-    match trying.scope {
-        Scope::Drink(_) => say!(sales::fills_apply),
-        Scope::Menu | Scope::Kind(_) => say!(sales::prices_and_fills_apply),
     }
 }

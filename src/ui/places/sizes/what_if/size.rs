@@ -25,7 +25,9 @@ fn size(book: &Book) -> Wanted {
 pub fn Size(trying: Trying) -> impl IntoView {
     let state = AppState::here();
     let shown = Memo::new(move |_| {
-        trying.columns.with(|columns| columns.today().iter().map(|row| row.container).collect::<Vec<ContainerId>>())
+        trying
+            .with_today(|now| now.sizes.iter().map(|row| row.container).collect::<Vec<ContainerId>>())
+            .unwrap_or_default()
     });
     let asked = trying.size;
     // The size that was chosen last where it is still compared, else the one whose screen the person came from, else

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::Trying;
 use crate::foundation::measure::Money;
 use crate::say;
-use crate::sizes::side_by_side::Uses;
-use crate::ui::live::{flag, live, press, trouble, when};
+use crate::sizes::side_by_side::{Change, Uses};
+use crate::ui::live::{after_answer, flag, live, press, trouble, when};
 use crate::ui::places::sizes::scenarios::keep_as_scenario;
 use crate::ui::state::AppState;
 use crate::words::Decisions;
@@ -22,19 +22,21 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
         trying.start_anew();
     };
     let cannot = move || {
-        let then = trying.columns.with(|columns| match &columns.then {
+        let then = trying.then.with(|then| match then {
             Some(Err(error)) => Some(error.clone()),
             Some(Ok(then)) => then.stuck.clone(),
             None => None,
         });
         refused.get().or(then)
     };
-    let uses = Memo::new(move |_| if trying.is_trying() { trying.uses() } else { Uses::default() });
+    let uses = trying.uses;
     let useless = flag(move || {
-        let cannot = trying.columns.with(|columns| columns.tried().is_none());
+        let cannot = trying.then.with(|then| !matches!(then, Some(Ok(_))));
         trying.hangs.is_unread() || cannot || uses.with(|uses| uses.changes.is_empty())
     });
-    let said = live(move || uses.with(|uses| listed(trying, uses)));
+    let each = RwSignal::new(false);
+    let listing = after_answer(move || uses.track(), uses);
+    let said = live(move || listing.with(|uses| listed(trying, uses, each)));
     let buttons = move || {
         view! {
             <p class="actions">
@@ -56,12 +58,21 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
     }
 }
 
-/// What changes, and what stays out.
-fn listed(trying: Trying, uses: &Uses) -> AnyView {
+/// What changes, and what stays out. Prices that rise alike stand by size, and one by one where `each` is open.
+fn listed(trying: Trying, uses: &Uses, each: RwSignal<bool>) -> AnyView {
     if *uses == Uses::default() {
         return ().into_any();
     }
-    let [changes, left] = said(trying.state, uses);
+    let state = trying.state;
+    let (rises, others) = uses.by_size();
+    let any = !rises.is_empty();
+    let single = Uses { changes: others, not_ours: uses.not_ours.clone() };
+    let [others, left] = said(state, &single);
+    let mut changes: Vec<String> = state.book.with(|book| {
+        let words = Trials { book, speaker: &state.speaker.get() };
+        rises.iter().map(|rise| words.rise(rise)).collect()
+    });
+    changes.extend(others);
     let nothing = changes.is_empty().then(|| view! { <p class="soft">{say!(sales::nothing_to_use)}</p> });
     let undo = (!changes.is_empty()).then(|| view! { <p class="soft">{say!(sales::undo_brings_back)}</p> });
     let out = left_out(trying.state, left, || trying.week_with_ours().map(|(now, then)| (now.profit, then.profit)));
@@ -69,10 +80,32 @@ fn listed(trying: Trying, uses: &Uses) -> AnyView {
         <div class="uses">
             <h3>{say!(sales::what_it_changes)}</h3>
             <ul class="bulleted uses-changes">{items(changes)}</ul>
+            {any.then(|| one_by_one(trying, each))}
             {nothing}
             {undo}
             {out}
         </div>
+    }
+    .into_any()
+}
+
+/// Each new price, said only where a person opens the list: there may be hundreds.
+fn one_by_one(trying: Trying, open: RwSignal<bool>) -> AnyView {
+    let list = live(move || {
+        if !open.get() {
+            return ().into_any();
+        }
+        let is_price = |change: &&Change| matches!(change, Change::Price { .. });
+        let changes = trying.uses.with(|uses| uses.changes.iter().filter(is_price).cloned().collect());
+        let [prices, _] = said(trying.state, &Uses { changes, not_ours: Vec::new() });
+        view! { <ul class="bulleted uses-prices">{items(prices)}</ul> }.into_any()
+    });
+    let turned = move |event| open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
+    view! {
+        <details class="more" open=open.get_untracked() on:toggle=turned>
+            <summary>{say!(sales::each_new_price)}</summary>
+            {list}
+        </details>
     }
     .into_any()
 }
