@@ -4,6 +4,8 @@ mod costs;
 mod sizes;
 mod tried;
 
+use std::time::Duration;
+
 use leptos::prelude::*;
 
 use crate::app::history::Session;
@@ -22,6 +24,9 @@ use crate::ui::today::today;
 use crate::words;
 
 use tried::Tried;
+
+/// How long the screen is drawn before what is tried upon is made ready.
+const SOON: Duration = Duration::from_millis(300);
 
 /// What is sold in a week of each drink in a size.
 type Sales = Vec<(OfferId, Exact)>;
@@ -128,6 +133,11 @@ impl Trying {
                 |book: &Book| state.ledger.with(|ledger| chosen.with(|chosen| Draft::of(book, ledger, scope, chosen)));
             state.book.with(of)
         });
+        // Ready before the first key; the screen may be left by then.
+        let make_ready = move || {
+            let _ = draft.try_with_untracked(|_| ());
+        };
+        set_timeout(make_ready, SOON);
         let sales = Memo::new(move |_| chosen.with(|chosen| sold_today(state, scope, chosen)));
         let kept = kept::text("tried", "");
         let tried = RwSignal::new(Tried::read(&kept.get_untracked()));
@@ -279,13 +289,11 @@ impl Trying {
     /// What a week of the whole menu brings now and with what is tried, where that reaches drinks that are not
     /// compared. Returns `None` where it does not, where no sales are known, or where it cannot be.
     pub fn whole_menu(self) -> Option<(Money, Money)> {
-        if self.scope == Scope::Menu {
-            return None;
-        }
         let (now, then) = self.weeks()?;
         let compared = then?.profit.minus(now.profit).ok()?;
         // Prices and shares of buyers are those of the drinks compared.
-        let what_if = self.what_if.get().ok().filter(|it| !it.conditions.are_todays())?;
+        let reaches = |what_if: &WhatIf| (!what_if.conditions.are_todays()).then(|| what_if.clone());
+        let what_if = self.what_if.with(|what_if| what_if.as_ref().ok().and_then(reaches))?;
         self.state.book.with(|book| {
             let (with, touched) = what_if.put_into(book).ok()?;
             let mut ledger = self.state.ledger.get();
