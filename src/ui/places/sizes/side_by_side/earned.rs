@@ -8,7 +8,7 @@ use crate::book::{Book, DrinkId};
 use crate::foundation::measure::{Exact, Money};
 use crate::say;
 use crate::sizes::side_by_side::{Change, Week};
-use crate::ui::live::{live, text};
+use crate::ui::live::text;
 use crate::ui::parts::{Says, answer_figures, verdict};
 use crate::ui::state::AppState;
 use crate::words::scenarios::without_sign;
@@ -29,8 +29,10 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         let names = [say!(common::today), say!(sales::with_changes), say!(sales::difference)];
         names.map(str::to_string).into_iter().zip(said_of(state, now, then)).collect()
     };
+    let drinks_counted = Memo::new(move |_| trying.drinks_in_week());
     let drinks_sold = Memo::new(move |_| on_menu(state, trying));
-    let terms = live(move || match weeks.get() {
+    // What the answer counts goes with it: a field that cannot be read leaves neither.
+    let terms = trying.hangs.while_read(move || match weeks.get() {
         None => view! {
             <p class="soft">
                 {say!(sales::enter_week_first)} " " <a href=Route::Sales.address()>{say!(sales::enter_weekly_sales)}</a>
@@ -39,8 +41,7 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         .into_any(),
         Some((now, then)) => {
             let same = say!(sales::same_sales, drinks = state.speaker.get().counted(words::people(now.units)));
-            let (all, compared) =
-                (trying.drinks_in_week(), trying.with_today(|now| now.drinks.len()).unwrap_or_default());
+            let (all, compared) = (drinks_counted.get(), trying.with_today(|now| now.drinks.len()).unwrap_or_default());
             let even = then.and_then(|then| even(now, then)).map(|buyers| even_said(state, buyers));
             let priced = then.and_then(|_| priced(trying)).filter(|priced| *priced < all);
             let priced = priced.map(|priced| say!(sales::new_prices_count, drinks = priced, all = words::count(all)));
@@ -57,7 +58,7 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         let said = |(now, then)| {
             state.book.with(|book| Decisions { book, speaker: &state.speaker.get() }.whole_menu(now, then))
         };
-        beyond.get().map(said).unwrap_or_default()
+        if trying.hangs.is_unread() { String::new() } else { beyond.get().map(said).unwrap_or_default() }
     });
     view! {
         <div class="answer-bar earned">

@@ -36,7 +36,7 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
     });
     let each = RwSignal::new(false);
     let listing = after_answer(move || uses.track(), uses);
-    let said = live(move || listing.with(|uses| listed(trying, uses, each)));
+    let said = trying.hangs.while_read(move || live(move || listing.with(|uses| listed(trying, uses, each))));
     let buttons = move || {
         view! {
             <p class="actions">
