@@ -120,28 +120,37 @@ pub fn extra_fees(step: &Step, speaker: &Speaker) -> Vec<String> {
     fees.into_iter().chain(reductions).collect()
 }
 
-/// The largest part of the cost of the largest size, and its share there and in the smallest:
+/// The largest part of the cost of the smallest size and of the largest, and its share there:
 /// "Biggest cost: Ingredients, 61.0% in 12 fl oz and 66.2% in 24 fl oz."
 pub fn largest_part(sizes: &[SizeRow], book: &Book, speaker: &Speaker) -> String {
     let (Some(smallest), Some(largest)) = (sizes.first(), sizes.last()) else { return String::new() };
-    let (mut place, mut most) = (0, Money::ZERO);
-    for (at, cost) in largest.parts.iter().enumerate() {
-        if *cost > most {
-            (place, most) = (at, *cost);
+    let biggest = |row: &SizeRow| {
+        let (mut place, mut most) = (0, Money::ZERO);
+        for (at, cost) in row.parts.iter().enumerate() {
+            if *cost > most {
+                (place, most) = (at, *cost);
+            }
         }
-    }
-    let Some(name) = Part::ALL.get(place).filter(|_| most.is_positive()) else {
+        Some(place).filter(|_| most.is_positive())
+    };
+    let Some((in_largest, in_smallest)) = biggest(largest).zip(biggest(smallest)) else {
         return say!(sales::no_costs_yet).to_string();
     };
-    let share = |row: &SizeRow| {
+    let share_of = |row: &SizeRow, place: usize| {
         let cost = row.parts.get(place).copied().unwrap_or_default();
         speaker.percent(cost.ratio_to(row.cost).map(Share::from_fraction).unwrap_or_default())
     };
     let size = |row: &SizeRow| book.name(Key::Container(row.container));
-    let part = part(*name);
+    let name = |place: usize| Part::ALL.get(place).copied().map(part).unwrap_or_default();
+    let alone =
+        |row, place| say!(sales::biggest_cost, part = name(place), share = share_of(row, place), size = size(row));
     if sizes.len() == 1 {
-        return say!(sales::biggest_cost, part = part, share = share(smallest), size = size(smallest));
+        return alone(smallest, in_smallest);
     }
+    if in_smallest != in_largest {
+        return [alone(smallest, in_smallest), alone(largest, in_largest)].join(" ");
+    }
+    let (part, share) = (name(in_largest), |row| share_of(row, in_largest));
     say!(
         sales::biggest_cost_in_two,
         part = part,

@@ -145,6 +145,13 @@ fn the_largest_part() {
         plain(words::largest_part(&sizes[..1], &book, &speaker(System::Metric))),
         "Biggest cost: Ingredients, 100.0% in Invented 250 mL 1."
     );
+    // In the smallest size labor is three of four.
+    let mut labor = sizes.clone();
+    (labor[0].parts[0], labor[0].parts[2], labor[0].cost) = (money("1"), money("3"), money("4"));
+    assert_eq!(
+        plain(words::largest_part(&labor, &book, &speaker(System::Metric))),
+        "Biggest cost: Labor, 75.0% in Invented 250 mL 1. Biggest cost: Ingredients, 100.0% in Invented 500 mL 2."
+    );
     let mut free = sizes;
     for row in &mut free {
         row.parts = Default::default();
