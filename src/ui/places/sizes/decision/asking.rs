@@ -174,14 +174,16 @@ impl Asking {
         if !self.switches() {
             return (none, hundred);
         }
-        // A break-even beyond the end is brought into view.
+        // A break-even beyond the end is brought into view, and so is the owner's own answer.
         let needed = self.answer.with(|answer| match answer.as_ref().map(|decision| decision.verdict) {
             Ok(Verdict::NeedsNew { at, .. }) => at.percent().ok(),
             _ => None,
         });
         let tens = |percent: Exact| percent.over(Exact::new(10, 0))?.ceiling().times(Exact::new(10, 0));
-        let needed = needed.and_then(|percent| tens(percent).ok()).filter(|percent| *percent <= Exact::new(400, 0));
-        (Exact::new(50, 0), needed.unwrap_or(most).max(most))
+        let guessed = self.guess.get().and_then(|guess| guess.stay?.percent().ok());
+        let shown = |percent: Exact| tens(percent).ok().filter(|percent| *percent <= Exact::new(400, 0));
+        let ends = [needed, guessed].into_iter().flatten().filter_map(shown);
+        (Exact::new(50, 0), ends.fold(most, Exact::max))
     }
 
     /// Words about it.
