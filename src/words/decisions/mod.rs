@@ -167,11 +167,10 @@ impl Decisions<'_> {
     pub fn whole_menu(&self, now: Money, then: Money) -> String {
         let [_, _, difference] = self.now_and_then(now, then);
         let by = without_sign(&difference);
-        match then.minus(now) {
-            Ok(more) if more.is_positive() => say!(sales::menu_too_more, profit = by),
-            Ok(more) if more.is_negative() => say!(sales::menu_too_less, profit = by),
-            Ok(_) => say!(sales::menu_too_same).to_string(),
-            Err(error) => overflow(error),
+        match self.gain_shown(now, then) {
+            more if more.is_positive() => say!(sales::menu_too_more, profit = by),
+            more if more.is_negative() => say!(sales::menu_too_less, profit = by),
+            _ => say!(sales::menu_too_same).to_string(),
         }
     }
 
@@ -179,11 +178,10 @@ impl Decisions<'_> {
     pub fn without_these(&self, now: Money, then: Money) -> String {
         let [_, _, difference] = self.now_and_then(now, then);
         let by = without_sign(&difference);
-        match then.minus(now) {
-            Ok(more) if more.is_positive() => say!(sales::alone_more, profit = by),
-            Ok(more) if more.is_negative() => say!(sales::alone_less, profit = by),
-            Ok(_) => say!(sales::alone_same).to_string(),
-            Err(error) => overflow(error),
+        match self.gain_shown(now, then) {
+            more if more.is_positive() => say!(sales::alone_more, profit = by),
+            more if more.is_negative() => say!(sales::alone_less, profit = by),
+            _ => say!(sales::alone_same).to_string(),
         }
     }
 
