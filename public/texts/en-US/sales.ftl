@@ -494,6 +494,7 @@ alone-more = The answer above counts these too. Without them, you earn { $profit
 alone-less = The answer above counts these too. Without them, you earn { $profit } less a week.
 alone-same = The answer above counts these too. Without them, you earn the same a week.
 beside-drink = Beside another drink
+beside-as-in-book = These figures are as in your book, without what you try here.
 choose-drink = Choose a drink
 what-if-of = What if: { $drinks }
 margin-counts = Margin is figured on: { $what }.

@@ -494,6 +494,7 @@ alone-more = La respuesta de arriba también cuenta esto. Sin esto, gana { $prof
 alone-less = La respuesta de arriba también cuenta esto. Sin esto, gana { $profit } menos por semana.
 alone-same = La respuesta de arriba también cuenta esto. Sin esto, gana lo mismo por semana.
 beside-drink = Junto a otra bebida
+beside-as-in-book = Estas cifras son las de su libro, sin lo que prueba aquí.
 choose-drink = Elija una bebida
 what-if-of = ¿Y si…? { $drinks }
 margin-counts = El margen se calcula sobre: { $what }.

@@ -65,9 +65,12 @@ pub fn Beside(
         }
         _ => ().into_any(),
     });
+    let as_in_book =
+        text(move || if trying.is_trying() { say!(sales::beside_as_in_book).to_string() } else { String::new() });
     view! {
         <Fold name=say!(sales::beside_drink) figure late=true>
             <Choice label=say!(sales::choose_drink) options value=other choose />
+            <p class="hollow">{as_in_book}</p>
             {table}
         </Fold>
     }
