@@ -162,7 +162,7 @@ async fn adopted(journey: &Journey) {
     journey.wait_for_text(say!(goods::yields_in_book)).await;
     assert_eq!(journey.title_of_undo().await, undo(say!(goods::use_measured_yields)));
     yields(journey, "89.1", "54.8").await;
-    journey.go("#/book").await;
+    entering::book_part(journey, say!(book::restore_points)).await;
     journey.wait_for_text(say!(book::before_yields)).await;
     journey.click(By::Text(say!(first::undo))).await;
     yields(journey, "89", "55").await;
