@@ -89,8 +89,7 @@ const WAYS: [(i32, BrotliEncoderMode); 4] = [
 fn brotli(raw: &[u8], is_waited_for: bool) -> std::io::Result<Vec<u8>> {
     let mut smallest: Option<Vec<u8>> = None;
     for (lgblock, mode) in WAYS.into_iter().take(if is_waited_for { WAYS.len() } else { 1 }) {
-        let size_hint = raw.len();
-        let params = BrotliEncoderParams { quality: 11, lgwin: 22, lgblock, mode, size_hint, ..Default::default() };
+        let params = BrotliEncoderParams { quality: 11, lgwin: 22, lgblock, mode, ..Default::default() };
         let mut writer = brotli::CompressorWriter::with_params(Vec::new(), 4096, &params);
         writer.write_all(raw)?;
         let small = writer.into_inner();

@@ -56,13 +56,15 @@ fn joined_by(head: &str, folder: &Path, unused: &mut BTreeSet<String>) -> Outcom
     Ok(bare(&whole))
 }
 
-/// A style without remarks, indentation and empty lines. No string of a style may hold `/*`.
+/// A style without remarks and indentation, and without line ends where a sign ends the line. No string of a style may
+/// hold `/*`.
 fn bare(style: &str) -> String {
     let mut parts = style.split("/*");
     let first = parts.next().unwrap_or_default();
     let after_remarks = parts.filter_map(|part| part.split_once("*/").map(|(_, after)| after));
     let said: String = [first].into_iter().chain(after_remarks).collect();
-    said.lines().map(str::trim).filter(|line| !line.is_empty()).map(|line| format!("{line}\n")).collect()
+    let end = |line: &str| if line.ends_with(['{', '}', ';', ',']) { "" } else { "\n" };
+    said.lines().map(str::trim).filter(|line| !line.is_empty()).map(|line| [line, end(line)].concat()).collect()
 }
 
 fn sheets_in(folder: &Path) -> Outcome<BTreeSet<String>> {
@@ -117,7 +119,7 @@ mod tests {
     #[test]
     fn what_is_only_for_the_eye_is_left_out() {
         let style = "/* One\n   remark. */\n.a {\n  margin: 1px 2px; /* Another. */\n}\n\n@media print {\n  .a {\n    content: \"  \";\n  }\n}\n";
-        assert_eq!(bare(style), ".a {\nmargin: 1px 2px;\n}\n@media print {\n.a {\ncontent: \"  \";\n}\n}\n");
+        assert_eq!(bare(style), ".a {margin: 1px 2px;}@media print {.a {content: \"  \";}}");
     }
 
     #[test]
@@ -142,7 +144,7 @@ mod tests {
             joined
         };
         let import = "@import \"a.css\" layer(places);\n";
-        assert_eq!(tried("", import), Ok([(FIRST, String::new()), (REST, "@layer places {\n.a {\n}\n}\n".to_owned())]));
+        assert_eq!(tried("", import), Ok([(FIRST, String::new()), (REST, "@layer places {.a {}}".to_owned())]));
         assert!(tried("", "").is_err_and(|error| error.starts_with("style/a.css is imported nowhere")));
         assert!(tried(import, import).is_err_and(|error| error.starts_with("style/later.css imports a.css")));
     }
