@@ -9,7 +9,7 @@ use crate::say;
 use crate::sizes::scenario::{adopted, changes, uses};
 use crate::ui::address::go;
 use crate::ui::library::Library;
-use crate::ui::live::{flag, live, press, trouble, when};
+use crate::ui::live::{flag, live, press, text, trouble, when};
 use crate::ui::parts::is_wide;
 use crate::ui::places::sizes::what_if::said;
 use crate::ui::state::AppState;
@@ -64,6 +64,7 @@ pub fn Adopting(
         }
     };
     let none = flag(move || listed.with(Vec::is_empty));
+    let expanded = text(move || open.get().to_string());
     let list = move || {
         let items =
             live(move || listed.get().into_iter().map(|said| view! { <li>{said}</li> }).collect_view().into_any());
@@ -85,19 +86,17 @@ pub fn Adopting(
         }
         .into_any()
     };
-    // Open, the list has buttons of its own.
-    let closed = move || {
-        view! {
-            <p class="actions">
-                <button class="button" disabled=none on:click=press(move || open.set(true))>
-                    {say!(sales::make_menu)}
-                </button>
-            </p>
-        }
-        .into_any()
-    };
     view! {
-        {when(move || none.get() || !open.get(), closed)}
+        <p class="actions">
+            <button
+                class="button"
+                disabled=none
+                aria-expanded=expanded
+                on:click=press(move || open.update(|open| *open = !*open))
+            >
+                {say!(sales::make_menu)}
+            </button>
+        </p>
         {when(move || none.get(), || view! { <p class="soft">{say!(sales::scenario_is_menu)}</p> }.into_any())}
         {when(move || open.get() && !none.get(), list)}
         {trouble(move || refused.get())}
