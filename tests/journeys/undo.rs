@@ -226,6 +226,8 @@ async fn todays_changes_stand_under_the_search_each_with_its_undo() {
     // A price without a day is known by its step.
     journey.enter(By::Label(&price_of("Pineapples")), "18").await;
     journey.wait_for_text(&changed("$17.40", "$18.00", "+3.4%")).await;
+    // What the changes cost comes last, and moves the button.
+    journey.wait_until("the sum of both", &summed).await;
     journey.click(By::Label(&undo_alone("Pineapples"))).await;
     journey.expect_value(By::Label(&price_of("Pineapples")), "17.40").await;
     journey.expect_count(".changes li .button", 1).await;

@@ -41,15 +41,20 @@ pub fn hear_entering() {
 struct Last {
     /// The field that a press is about to go into.
     pressed: Cell<Option<HtmlInputElement>>,
+    /// How many presses there were.
+    presses: Cell<u32>,
     /// The field that was left for another window or app: coming back to it is no going into it.
     away: Cell<Option<HtmlInputElement>>,
 }
 
 impl Last {
-    fn hear(&self, kind: &str, event: &Event) {
+    fn hear(self: &Rc<Self>, kind: &str, event: &Event) {
         let field = event.target().and_then(|target| target.dyn_into().ok()).and_then(field);
         match kind {
-            "mousedown" => self.pressed.set(field.filter(|field| !is_in(field))),
+            "mousedown" => {
+                self.presses.set(self.presses.get().wrapping_add(1));
+                self.pressed.set(field.filter(|field| !is_in(field)));
+            }
             "focusout" => self.away.set(field.filter(is_in)),
             "focusin" => {
                 let away = self.away.take();
@@ -60,7 +65,7 @@ impl Last {
             "mouseup" => {
                 let pressed = self.pressed.take();
                 if let Some(field) = field.filter(|field| pressed.as_ref() == Some(field)) {
-                    after_press(field);
+                    self.after_press(field);
                 }
             }
             _ => {
@@ -68,6 +73,26 @@ impl Last {
                     to_the_next(&field, event);
                 }
             }
+        }
+    }
+
+    /// WebKit places its caret when the press has ended: what was selected on going in is selected
+    /// again then. What was selected by dragging stays as it is, and the caret where a second press
+    /// placed it. (Keeping the engine from placing it would also keep Chromium from placing it at a
+    /// second press.)
+    fn after_press(self: &Rc<Self>, field: HtmlInputElement) {
+        let (start, end) = selection(&field);
+        let dragged = start != end && (start, end) != (0, field.value().encode_utf16().count() as u32);
+        if !dragged {
+            let (last, presses, before) = (self.clone(), self.presses.get(), field.value());
+            let again = move || {
+                let (start, end) = selection(&field);
+                // What was typed meanwhile is not to be typed over.
+                if start == end && last.presses.get() == presses && field.value() == before {
+                    select(&field);
+                }
+            };
+            set_timeout(again, Duration::ZERO);
         }
     }
 }
@@ -83,25 +108,6 @@ pub(super) fn is_in(field: &HtmlInputElement) -> bool {
 
 fn select(field: &HtmlInputElement) {
     let _ = field.set_selection_range(0, u32::MAX);
-}
-
-/// WebKit places its caret when the press has ended: what was selected on going in is selected
-/// again then. What was selected by dragging stays as it is. (Keeping the engine from placing it
-/// would also keep Chromium from placing it at a second tap.)
-fn after_press(field: HtmlInputElement) {
-    let (start, end) = selection(&field);
-    let dragged = start != end && (start, end) != (0, field.value().encode_utf16().count() as u32);
-    if !dragged {
-        let before = field.value();
-        let again = move || {
-            let (start, end) = selection(&field);
-            // What was typed meanwhile is not to be typed over.
-            if start == end && field.value() == before {
-                select(&field);
-            }
-        };
-        set_timeout(again, Duration::ZERO);
-    }
 }
 
 /// What stands in the field that the caret is in was put there, by Undo or by another tab: it is selected as if
