@@ -1,5 +1,7 @@
 //! The records of a book, by kind.
 
+use std::sync::Arc;
+
 use super::{
     Batch, Book, BuyingList, Container, ContainerId, Drink, DrinkId, Goods, Ingredient, IngredientId, Key, Offer,
     OfferId, OnHand, Pack, Packaging, PackagingId, PackagingSet, PackagingSetId, PackagingUse, Record, Scenario,
@@ -16,7 +18,7 @@ pub fn units<'a>(offers: impl Iterator<Item = &'a Offer>) -> Exact {
 impl Book {
     /// An ingredient.
     pub fn ingredient(&self, id: IngredientId) -> Option<&Ingredient> {
-        self.records.get(&Key::Ingredient(id)).and_then(Record::ingredient)
+        self.kept_at(&Key::Ingredient(id)).and_then(Record::ingredient)
     }
 
     /// Every ingredient, by id.
@@ -27,7 +29,7 @@ impl Book {
 
     /// One kind of packaging.
     pub fn packaging(&self, id: PackagingId) -> Option<&Packaging> {
-        self.records.get(&Key::Packaging(id)).and_then(Record::packaging)
+        self.kept_at(&Key::Packaging(id)).and_then(Record::packaging)
     }
 
     /// All packaging, by id.
@@ -38,7 +40,7 @@ impl Book {
 
     /// A set of packaging that containers share.
     pub fn packaging_set(&self, id: PackagingSetId) -> Option<&PackagingSet> {
-        self.records.get(&Key::PackagingSet(id)).and_then(Record::packaging_set)
+        self.kept_at(&Key::PackagingSet(id)).and_then(Record::packaging_set)
     }
 
     /// Every set of packaging, by id.
@@ -49,7 +51,7 @@ impl Book {
 
     /// A container.
     pub fn container(&self, id: ContainerId) -> Option<&Container> {
-        self.records.get(&Key::Container(id)).and_then(Record::container)
+        self.kept_at(&Key::Container(id)).and_then(Record::container)
     }
 
     /// Every container, by id.
@@ -60,7 +62,7 @@ impl Book {
 
     /// A drink.
     pub fn drink(&self, id: DrinkId) -> Option<&Drink> {
-        self.records.get(&Key::Drink(id)).and_then(Record::drink)
+        self.kept_at(&Key::Drink(id)).and_then(Record::drink)
     }
 
     /// Every drink, by id.
@@ -70,7 +72,7 @@ impl Book {
 
     /// An offer.
     pub fn offer(&self, id: OfferId) -> Option<&Offer> {
-        self.records.get(&Key::Offer(id)).and_then(Record::offer)
+        self.kept_at(&Key::Offer(id)).and_then(Record::offer)
     }
 
     /// Every offer, by drink and container.
@@ -94,7 +96,7 @@ impl Book {
 
     /// The sales of the week that begins on `monday`.
     pub fn week(&self, monday: Date) -> Option<&Week> {
-        self.records.get(&Key::Week(monday)).and_then(Record::week)
+        self.kept_at(&Key::Week(monday)).and_then(Record::week)
     }
 
     /// Every week that was written down, the earliest first.
@@ -104,7 +106,7 @@ impl Book {
 
     /// A price seen elsewhere.
     pub fn seen_price(&self, id: SeenPriceId) -> Option<&SeenPrice> {
-        self.records.get(&Key::SeenPrice(id)).and_then(Record::seen_price)
+        self.kept_at(&Key::SeenPrice(id)).and_then(Record::seen_price)
     }
 
     /// Every price seen elsewhere, by id.
@@ -115,7 +117,7 @@ impl Book {
 
     /// A trial.
     pub fn trial(&self, id: TrialId) -> Option<&Trial> {
-        self.records.get(&Key::Trial(id)).and_then(Record::trial)
+        self.kept_at(&Key::Trial(id)).and_then(Record::trial)
     }
 
     /// Every trial, by id.
@@ -125,7 +127,7 @@ impl Book {
 
     /// A scenario.
     pub fn scenario(&self, id: ScenarioId) -> Option<&Scenario> {
-        self.records.get(&Key::Scenario(id)).and_then(Record::scenario)
+        self.kept_at(&Key::Scenario(id)).and_then(Record::scenario)
     }
 
     /// Every scenario, by id.
@@ -135,7 +137,7 @@ impl Book {
 
     /// The batch of a day.
     pub fn batch(&self, day: Date) -> Option<&Batch> {
-        self.records.get(&Key::Batch(day)).and_then(Record::batch)
+        self.kept_at(&Key::Batch(day)).and_then(Record::batch)
     }
 
     /// Every batch, the earliest first.
@@ -145,11 +147,16 @@ impl Book {
 
     /// The buying list, if one was made.
     pub fn buying_list(&self) -> Option<&BuyingList> {
-        self.records.get(&Key::BuyingList).and_then(Record::buying_list)
+        self.kept_at(&Key::BuyingList).and_then(Record::buying_list)
+    }
+
+    /// The record at `key`, other than the settings.
+    pub(super) fn kept_at(&self, key: &Key) -> Option<&Record> {
+        self.records.get(key).map(Arc::as_ref)
     }
 
     pub(super) fn between(&self, first: Key, last: Key) -> impl DoubleEndedIterator<Item = &Record> {
-        self.records.range(first..=last).map(|(_, record)| record)
+        self.records.range(first..=last).map(|(_, record)| record.as_ref())
     }
 
     /// All the packaging of a container: its own, then that of the sets that it shares with others.

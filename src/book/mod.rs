@@ -34,8 +34,10 @@ mod starting;
 mod stock;
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use crate::foundation::measure::Exact;
+use edit::put_back;
 
 pub use allergen::Allergen;
 pub use batch::{Batch, Make, Ready};
@@ -72,8 +74,8 @@ pub use stock::{BuyingList, OnHand, ToBuy, Weighing};
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Book {
     settings: Settings,
-    /// Every other record, at its own key.
-    records: BTreeMap<Key, Record>,
+    /// Every other record, at its own key; shared with the books that are tried beside this one.
+    records: BTreeMap<Key, Arc<Record>>,
     /// What the whole book sells in a week, where this one is cut out of it and overhead goes by the week.
     whole_sells: Option<Exact>,
     month: season::InForce,
@@ -93,11 +95,12 @@ impl Book {
     pub fn from_records(records: impl IntoIterator<Item = Record>) -> Result<Book, Refusal> {
         let mut ordered = BTreeMap::new();
         for record in records {
-            ordered.insert(record.key(), record);
+            // As the book itself keeps them: a map of another kind is more to load.
+            ordered.insert(record.key(), Arc::new(record));
         }
         let mut book = Book::new(Settings::new(""));
         for record in ordered.into_values() {
-            book.apply(&Edit::Put(record))?;
+            book.apply(&put_back(record))?;
         }
         if book.settings.name.is_empty() {
             return Err(Refusal::Missing { key: Key::Settings, needed_by: None });
@@ -107,7 +110,8 @@ impl Book {
 
     /// Every record, ordered by key.
     pub fn records(&self) -> impl Iterator<Item = Record> {
-        std::iter::once(Record::Settings(Box::new(self.settings.clone()))).chain(self.records.values().cloned())
+        std::iter::once(Record::Settings(Box::new(self.settings.clone())))
+            .chain(self.records.values().map(|record| record.as_ref().clone()))
     }
 
     /// The keys of every record, in order.
@@ -127,7 +131,7 @@ impl Book {
     pub fn record(&self, key: Key) -> Option<Record> {
         match key {
             Key::Settings => Some(Record::Settings(Box::new(self.settings.clone()))),
-            key => self.records.get(&key).cloned(),
+            key => self.kept_at(&key).cloned(),
         }
     }
 
@@ -151,7 +155,7 @@ impl Book {
             }
             Key::Week(day) | Key::Batch(day) => day.to_string(),
             Key::BuyingList => String::new(),
-            key => self.records.get(&key).map(|record| record.name().to_string()).unwrap_or_default(),
+            key => self.kept_at(&key).map(|record| record.name().to_string()).unwrap_or_default(),
         }
     }
 }

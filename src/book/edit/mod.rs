@@ -4,6 +4,7 @@
 mod tests;
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 use super::{Book, Goods, Key, Offer, OfferId, PackId, Record, Refusal, check};
 use crate::foundation::measure::{Date, Money};
@@ -148,12 +149,14 @@ impl Book {
             Edit::Remove(key) => self.remove(*key),
             Edit::SetPackPrice { goods, pack, price, day } => self.set_pack_price(*goods, *pack, *price, *day),
             Edit::SetPrice { offer, price } => {
-                let missing = Refusal::Missing { key: Key::Offer(*offer), needed_by: None };
-                let old = self.offer(*offer).ok_or(missing)?;
+                let key = Key::Offer(*offer);
+                let old = self.offer(*offer).ok_or(Refusal::Missing { key, needed_by: None })?;
                 let was = old.price;
-                let new = Offer { price: *price, ..old.clone() };
-                let applied = self.put(Record::Offer(new))?;
-                Ok(Applied { inverse: Edit::SetPrice { offer: *offer, price: was }, ..applied })
+                let new = Record::Offer(Offer { price: *price, ..old.clone() });
+                check::record(&new)?;
+                // What it needs, the old one needed.
+                self.records.insert(key, Arc::new(new));
+                Ok(Applied { inverse: Edit::SetPrice { offer: *offer, price: was }, touched: only(key) })
             }
             Edit::Together(edits) => self.apply_all(edits),
         }
@@ -211,7 +214,7 @@ impl Book {
                 return None;
             }
         }
-        let puts = row.iter().rev().filter_map(|key| self.records.remove(key)).map(Edit::Put);
+        let puts = row.iter().rev().filter_map(|key| self.records.remove(key)).map(put_back);
         Some(Applied { inverse: Edit::Together(puts.collect()), touched: gone })
     }
 
@@ -227,7 +230,7 @@ impl Book {
             Record::Settings(record) => {
                 Some(Record::Settings(Box::new(std::mem::replace(&mut self.settings, *record))))
             }
-            record => self.records.insert(key, record),
+            record => self.records.insert(key, Arc::new(record)).map(Arc::unwrap_or_clone),
         };
         let inverse = was.map_or(Edit::Remove(key), Edit::Put);
         Ok(Applied { inverse, touched: only(key) })
@@ -239,7 +242,7 @@ impl Book {
             return Err(Refusal::InUse { key, by });
         }
         let was = self.records.remove(&key).ok_or(Refusal::Missing { key, needed_by: None })?;
-        Ok(Applied { inverse: Edit::Put(was), touched: only(key) })
+        Ok(Applied { inverse: put_back(was), touched: only(key) })
     }
 
     fn set_pack_price(
@@ -263,6 +266,11 @@ impl Book {
         }
         self.put(record)
     }
+}
+
+/// The edit that puts a record where it was.
+pub(super) fn put_back(record: Arc<Record>) -> Edit {
+    Edit::Put(Arc::unwrap_or_clone(record))
 }
 
 fn only(key: Key) -> BTreeSet<Key> {
