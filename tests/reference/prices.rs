@@ -84,7 +84,7 @@ fn taxed(rate: &str) -> Terms {
         "1",
         None,
     );
-    Terms::of(book.settings(), book.drink(drink_id(1)).unwrap(), book.container(container_id(1)).unwrap())
+    Terms::of(book.settings(), book.drink(drink_id(1)).unwrap(), book.container(container_id(1)).unwrap()).unwrap()
 }
 
 fn tax_within(menu: &str, rate: &str) -> Money {
@@ -125,7 +125,7 @@ fn the_payment_fee_is_on_top() {
     // And what it takes at that price, back from the price: 10.00 is left.
     let book = book_of_one_drink(bar, "10", None);
     let container = book.container(container_id(1)).unwrap();
-    let terms = Terms::of(book.settings(), book.drink(drink_id(1)).unwrap(), container);
+    let terms = Terms::of(book.settings(), book.drink(drink_id(1)).unwrap(), container).unwrap();
     let cost = priced(book.settings().clone(), "10", None).cost;
     assert_eq!(suggest(&cost, &terms, book.settings()), Ok(suggestion));
     let back = ceiling(&book, book.drink(drink_id(1)).unwrap(), &cost, &terms, suggestion.exact).unwrap();

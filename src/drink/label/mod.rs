@@ -166,7 +166,7 @@ pub fn unit_price(book: &Book, offer: &Offer) -> Result<Option<UnitPrice>, Label
     let Some(price) = offer.price else { return Ok(None) };
     let drink = book.drink(offer.drink).ok_or(missing(Key::Drink(offer.drink)))?;
     let container = book.container(offer.container).ok_or(missing(Key::Container(offer.container)))?;
-    let terms = Terms::of(book.settings(), drink, container);
+    let terms = Terms::of(book.settings(), drink, container)?;
     Ok(Some(UnitPrice::of(price, &terms, book.settings().units, net_contents(container)?.volume)?))
 }
 

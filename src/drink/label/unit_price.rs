@@ -58,7 +58,7 @@ mod tests {
     /// Price divided, and per unit, of a menu price of 6.00.
     fn of(units: System, place: TaxPlace, net: Volume) -> (Money, Money) {
         let settings = Settings { units, tax: Tax { rate: share("0.2"), place }, ..settings() };
-        let terms = Terms::of(&settings, &drink(1, "1 L", []), &container(1, "1 L"));
+        let terms = Terms::of(&settings, &drink(1, "1 L", []), &container(1, "1 L")).unwrap();
         let unit_price = UnitPrice::of(money("6"), &terms, units, net).unwrap();
         (unit_price.price, unit_price.per_unit)
     }
@@ -106,7 +106,7 @@ mod tests {
 
     #[test]
     fn nothing_has_no_unit_price() {
-        let terms = Terms::of(&settings(), &drink(1, "1 L", []), &container(1, "1 L"));
+        let terms = Terms::of(&settings(), &drink(1, "1 L", []), &container(1, "1 L")).unwrap();
         let none = UnitPrice::of(money("6"), &terms, System::Metric, Volume::ZERO);
         assert_eq!(none, Err(Overflow::DivisionByZero));
     }

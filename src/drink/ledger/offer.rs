@@ -174,7 +174,7 @@ impl<'a> Pricing<'a> {
         };
         let scaled = self.recipe.insert(recipe).scaled(fill.volume)?;
         let cost = cost(book, drink, container, &scaled, fill.volume, overhead)?;
-        let terms = Terms::of(book.settings(), drink, container);
+        let terms = Terms::of(book.settings(), drink, container)?;
         let suggestion = suggest(&cost, &terms, book.settings());
         let (scaled, cost) = (Arc::new(scaled), Arc::new(cost));
         let mut priced = Priced { fill, scaled, cost, terms, suggestion, asked: None };

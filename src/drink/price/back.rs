@@ -41,8 +41,8 @@ impl Ceiling {
 /// [`Overflow`].
 pub fn ceiling(book: &Book, drink: &Drink, cost: &Cost, terms: &Terms, menu: Money) -> Result<Ceiling, Overflow> {
     let without_tax = terms.without_tax(menu)?;
-    let share = Exact::ONE.minus(terms.target.fraction())?.minus(terms.covered_fee_share()?)?;
-    let may_cost = terms.revenue(without_tax)?.times(share)?.minus(terms.covered_fixed_fee()?)?;
+    let share = Exact::ONE.minus(terms.target.fraction())?.minus(terms.covered_fee_share())?;
+    let may_cost = terms.revenue(without_tax)?.times(share)?.minus(terms.covered_fixed_fee())?;
     let settings = book.settings();
     let paid = unsold_share(book, drink).rest()?.fraction().times(settings.reductions.free.rest()?.fraction())?;
     let made = |part| is_made(part, settings);

@@ -32,6 +32,21 @@ pub struct Terms {
     pub cost_basis: CostBasis,
     /// Target margin.
     pub target: Share,
+    /// What they come to at every price.
+    rates: Rates,
+}
+
+/// What terms come to, whatever the price.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Rates {
+    /// 1 + t.
+    with_tax: Exact,
+    /// p.
+    paid: Exact,
+    /// c + f * (1 + t): the share of the revenue that fee and commission take.
+    fees: Exact,
+    /// k / drinks per payment, and the share of the fee that the deposit takes.
+    fixed_fee: Money,
 }
 
 /// Why there is no price.
@@ -119,9 +134,14 @@ impl Terms {
     }
 
     /// The terms of a drink in a container.
-    pub fn of(settings: &Settings, drink: &Drink, container: &Container) -> Terms {
-        Terms {
-            tax: settings.tax_of(drink),
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn of(settings: &Settings, drink: &Drink, container: &Container) -> Result<Terms, Overflow> {
+        let tax = settings.tax_of(drink);
+        let with_tax = Exact::ONE.plus(tax.rate.fraction())?;
+        let mut terms = Terms {
+            tax,
             fee: settings.payment_fee,
             commission: settings.commission,
             commission_on: settings.commission_on,
@@ -130,22 +150,26 @@ impl Terms {
             deposit_taxed: settings.deposit_taxed,
             cost_basis: settings.cost_basis,
             target: drink.target.unwrap_or(settings.target),
-        }
-    }
-
-    /// 1 + t.
-    pub(super) fn with_tax(&self) -> Result<Exact, Overflow> {
-        Exact::ONE.plus(self.tax.rate.fraction())
+            rates: Rates {
+                with_tax,
+                paid: settings.reductions.paid()?.fraction(),
+                fees: Exact::ZERO,
+                fixed_fee: Money::ZERO,
+            },
+        };
+        terms.rates.fees = terms.commission_share()?.plus(terms.fee.share.fraction().times(with_tax)?)?;
+        terms.rates.fixed_fee = terms.fee_of_drink()?.plus(terms.fee_of_deposit()?)?;
+        Ok(terms)
     }
 
     /// The share of the revenue that fee and commission take, if the margin covers them.
-    pub(super) fn covered_fee_share(&self) -> Result<Exact, Overflow> {
-        if self.cost_basis.has_fees() { self.fee_share() } else { Ok(Exact::ZERO) }
+    pub(super) fn covered_fee_share(&self) -> Exact {
+        if self.cost_basis.has_fees() { self.rates.fees } else { Exact::ZERO }
     }
 
-    /// c + f * (1 + t).
-    fn fee_share(&self) -> Result<Exact, Overflow> {
-        self.commission_share()?.plus(self.fee.share.fraction().times(self.with_tax()?)?)
+    /// What the fees take of a drink at any price, if the margin covers it.
+    pub(super) fn covered_fixed_fee(&self) -> Money {
+        if self.cost_basis.has_fees() { self.rates.fixed_fee } else { Money::ZERO }
     }
 
     /// The commission as a share of the revenue: c, or c * (1 + t) where it is one of the price with tax.
@@ -155,18 +179,8 @@ impl Terms {
     pub fn commission_share(&self) -> Result<Exact, Overflow> {
         match self.commission_on {
             CommissionBase::WithoutTax => Ok(self.commission.fraction()),
-            CommissionBase::WithTax => self.commission.fraction().times(self.with_tax()?),
+            CommissionBase::WithTax => self.commission.fraction().times(self.rates.with_tax),
         }
-    }
-
-    /// What the fees take of a drink at any price, if the margin covers it.
-    pub(super) fn covered_fixed_fee(&self) -> Result<Money, Overflow> {
-        if self.cost_basis.has_fees() { self.fixed_fee() } else { Ok(Money::ZERO) }
-    }
-
-    /// k / drinks per payment, and the share of the fee that the deposit takes.
-    fn fixed_fee(&self) -> Result<Money, Overflow> {
-        self.fee_of_drink()?.plus(self.fee_of_deposit()?)
     }
 
     /// The fixed part of the payment fee for one drink.
@@ -190,7 +204,7 @@ impl Terms {
     /// # Errors
     /// [`Overflow`].
     pub fn deposit_paid(&self) -> Result<Money, Overflow> {
-        if self.deposit_taxed { self.deposit.times(self.with_tax()?) } else { Ok(self.deposit) }
+        if self.deposit_taxed { self.deposit.times(self.rates.with_tax) } else { Ok(self.deposit) }
     }
 
     /// What is paid on average of a price without tax.
@@ -198,7 +212,7 @@ impl Terms {
     /// # Errors
     /// [`Overflow`].
     pub fn revenue(&self, without_tax: Money) -> Result<Money, Overflow> {
-        without_tax.times(self.reductions.paid()?.fraction())
+        without_tax.times(self.rates.paid)
     }
 
     /// The price without tax of a menu price.
@@ -207,7 +221,7 @@ impl Terms {
     /// [`Overflow`].
     pub fn without_tax(&self, menu: Money) -> Result<Money, Overflow> {
         match self.tax.place {
-            TaxPlace::InThePrice => menu.over(self.with_tax()?),
+            TaxPlace::InThePrice => menu.over(self.rates.with_tax),
             TaxPlace::AddedAtTheTill => Ok(menu),
         }
     }
@@ -219,7 +233,7 @@ impl Terms {
     pub fn customer_pays(&self, menu: Money) -> Result<Money, Overflow> {
         match self.tax.place {
             TaxPlace::InThePrice => Ok(menu),
-            TaxPlace::AddedAtTheTill => menu.times(self.with_tax()?),
+            TaxPlace::AddedAtTheTill => menu.times(self.rates.with_tax),
         }
     }
 
@@ -229,7 +243,7 @@ impl Terms {
     /// [`Overflow`].
     pub fn menu(&self, without_tax: Money) -> Result<Money, Overflow> {
         match self.tax.place {
-            TaxPlace::InThePrice => without_tax.times(self.with_tax()?),
+            TaxPlace::InThePrice => without_tax.times(self.rates.with_tax),
             TaxPlace::AddedAtTheTill => Ok(without_tax),
         }
     }
@@ -241,7 +255,7 @@ impl Terms {
 /// # Errors
 /// [`PriceError::NoPriceReaches`] where the denominator is zero or less.
 pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Suggestion, PriceError> {
-    let covered = Covered::of(cost, terms)?;
+    let covered = Covered::of(cost, terms);
     let highest = Exact::ONE.minus(covered.fee_share)?;
     let denominator = highest.minus(terms.target.fraction())?;
     if !denominator.is_positive() {
@@ -249,7 +263,7 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
         return Err(PriceError::NoPriceReaches { target: terms.target, highest });
     }
     let must_bear = covered.cost.plus(covered.fixed_fee)?;
-    let of_menu = denominator.times(terms.reductions.paid()?.fraction())?;
+    let of_menu = denominator.times(terms.rates.paid)?;
     // Multiplied before it is divided, and rounded up before it is rounded: a price that comes
     // out even stays even, and no digit is dropped that would put the margin under the target.
     let exact = terms.menu(must_bear)?.over(of_menu)?;
@@ -274,7 +288,7 @@ pub fn suggest(cost: &Cost, terms: &Terms, settings: &Settings) -> Result<Sugges
 pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow> {
     let without_tax = terms.without_tax(menu)?;
     let revenue = terms.revenue(without_tax)?;
-    let fees = revenue.times(terms.fee_share()?)?.plus(terms.fixed_fee()?)?;
+    let fees = revenue.times(terms.rates.fees)?.plus(terms.rates.fixed_fee)?;
     let contribution = revenue.minus(fees)?.minus(cost.total())?;
     Ok(Asked {
         menu,
@@ -282,7 +296,7 @@ pub fn asked(cost: &Cost, terms: &Terms, menu: Money) -> Result<Asked, Overflow>
         revenue: revenue.as_part(),
         customer_pays: terms.customer_pays(menu)?.as_part(),
         fees: fees.as_part(),
-        margin: Covered::of(cost, terms)?.margin(revenue)?,
+        margin: Covered::of(cost, terms).margin(revenue)?,
         contribution: contribution.as_part(),
     })
 }
@@ -297,12 +311,12 @@ struct Covered {
 }
 
 impl Covered {
-    fn of(cost: &Cost, terms: &Terms) -> Result<Covered, Overflow> {
-        Ok(Covered {
+    fn of(cost: &Cost, terms: &Terms) -> Covered {
+        Covered {
             cost: cost.covered(terms.cost_basis),
-            fee_share: terms.covered_fee_share()?,
-            fixed_fee: terms.covered_fixed_fee()?,
-        })
+            fee_share: terms.covered_fee_share(),
+            fixed_fee: terms.covered_fixed_fee(),
+        }
     }
 
     /// What is left of the revenue after it, over the revenue.

@@ -267,7 +267,7 @@ fn what_is_paid_on_average_bears_tax_fees_and_commission() {
 fn a_drinks_own_target_goes_first() {
     let settings = settings();
     let own = Drink { target: Some(share("0.8")), ..drink(1, "1 L", []) };
-    let of = |drink: &Drink| Terms::of(&settings, drink, &container(1, "1 L"));
+    let of = |drink: &Drink| Terms::of(&settings, drink, &container(1, "1 L")).unwrap();
     assert_eq!(of(&own).target, share("0.8"));
     assert_eq!(of(&drink(1, "1 L", [])).target, settings.target);
 }
