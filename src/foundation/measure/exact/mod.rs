@@ -166,7 +166,8 @@ impl Exact {
         let dropped = self.0.scale().checked_sub(places).filter(|dropped| *dropped > 0)?;
         let step = 10_u128.checked_pow(dropped)?;
         let digits = self.0.mantissa().unsigned_abs();
-        let (kept, rest) = (digits.checked_div(step)?, digits.checked_rem(step)?);
+        let kept = digits.checked_div(step)?;
+        let rest = digits.checked_sub(kept.checked_mul(step)?)?;
         let away = u128::from(rest >= step.checked_sub(rest)?);
         let kept = i128::try_from(kept.checked_add(away)?).ok()?;
         let signed = if self.0.is_sign_negative() { kept.checked_neg()? } else { kept };
