@@ -6,7 +6,7 @@ use brimwright::drink::ledger::Ledger;
 use proptest::collection::vec;
 use proptest::prelude::*;
 
-use crate::books::{book, edit};
+use crate::books::{book, edit, money};
 
 /// Every record as it is stored.
 fn stored(book: &Book) -> String {
@@ -147,6 +147,18 @@ proptest! {
 
             let first_not_fallen = moves.iter().position(|moved| !moved.fell()).unwrap_or(moves.len());
             prop_assert!(moves.iter().skip(first_not_fallen).all(|moved| !moved.fell()), "those that fell stand first");
+        }
+    }
+
+    #[test]
+    fn the_ledger_follows_prices_that_change_alone(mut book in book(), prices in vec(vec(money(40), 6), 1..4)) {
+        let mut ledger = Ledger::of(&book);
+        for prices in prices {
+            let offers: Vec<_> = book.offers().map(|offer| offer.id()).collect();
+            let each = offers.into_iter().zip(prices).map(|(offer, price)| Edit::SetPrice { offer, price: Some(price) });
+            let Ok(applied) = book.apply(&Edit::Together(each.collect())) else { continue };
+            ledger.refresh(&book, &applied.touched);
+            prop_assert_eq!(&ledger, &Ledger::of(&book));
         }
     }
 }

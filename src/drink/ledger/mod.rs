@@ -5,6 +5,7 @@ mod offer_change;
 mod takes;
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 pub use offer::{OfferError, OfferStatus, Priced, price_offer};
 pub use offer_change::{OfferChange, Snapshot};
@@ -24,7 +25,8 @@ pub type Moved<'a> = &'a mut dyn FnMut(OfferId, Option<&Computed>, Option<&Compu
 /// Every offer of a book, computed: a result, or the reason why there is none.
 #[derive(Clone, Debug, Default)]
 pub struct Ledger {
-    offers: BTreeMap<OfferId, Computed>,
+    /// Each shared with the ledgers of what is tried beside the book.
+    offers: BTreeMap<OfferId, Arc<Computed>>,
     /// What each of them bears of overhead: one weekly number moves it for all.
     overhead: Option<Result<Money, Overflow>>,
     /// Kept from the first re-pricing on.
@@ -51,7 +53,7 @@ impl Ledger {
         // One by one: collecting into a map sorts, and the code for that is much to load.
         let mut offers = BTreeMap::new();
         for offer in these {
-            offers.insert(offer.id(), pricing.price(offer));
+            offers.insert(offer.id(), Arc::new(pricing.price(offer)));
         }
         Ledger { offers, overhead: Some(pricing.overhead()), takes: None }
     }
@@ -69,12 +71,12 @@ impl Ledger {
 
     /// One offer's result.
     pub fn get(&self, offer: OfferId) -> Option<&Result<Priced, OfferError>> {
-        self.offers.get(&offer)
+        self.offers.get(&offer).map(Arc::as_ref)
     }
 
     /// Every offer's result, by drink and container.
     pub fn offers(&self) -> impl Iterator<Item = (OfferId, &Result<Priced, OfferError>)> {
-        self.offers.iter().map(|(id, result)| (*id, result))
+        self.offers.iter().map(|(id, result)| (*id, result.as_ref()))
     }
 
     /// Computes anew what an edit touched; says which offers moved, those now under target
@@ -100,7 +102,7 @@ impl Ledger {
         let alone = touched.iter().filter(|key| is_offer(key) && !affected.contains(key));
         for (key, alone) in affected.iter().map(|key| (key, false)).chain(alone.map(|key| (key, true))) {
             let Key::Offer(id) = *key else { continue };
-            let before = self.offers.get(&id);
+            let before = self.offers.get(&id).map(Arc::as_ref);
             let after = book.offer(id).map(|offer| match before {
                 Some(Ok(priced)) if alone => priced.at(offer.price),
                 _ => pricing.price(offer),
@@ -110,7 +112,7 @@ impl Ledger {
             }
             moved(id, before, after.as_ref());
             match after {
-                Some(result) => self.offers.insert(id, result),
+                Some(result) => self.offers.insert(id, Arc::new(result)),
                 None => self.offers.remove(&id),
             };
         }
@@ -118,6 +120,9 @@ impl Ledger {
 
     /// The offers whose results may change when these records do.
     fn affected(&mut self, book: &Book, touched: &BTreeSet<Key>) -> BTreeSet<Key> {
+        if touched.is_empty() {
+            return BTreeSet::new();
+        }
         if touched.len() > FEW {
             self.takes = None;
             return swept(book, touched);
