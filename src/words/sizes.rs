@@ -104,20 +104,21 @@ pub fn size_step(from: ContainerId, to: ContainerId, step: &Step, book: &Book, s
     said.into_iter().chain(extra_fees(step, speaker)).chain(kept).collect::<Vec<_>>().join(" ")
 }
 
-/// What fees and discounts take more or less from size to size, where it comes to a cent.
+/// What tax, fees and discounts take more or less from size to size, where it comes to a cent.
 pub fn extra_fees(step: &Step, speaker: &Speaker) -> Vec<String> {
     let said = |more: Money, rise: fn(String) -> String, fall: fn(String) -> String| {
         let seen = to_cent(more, speaker);
         let by = speaker.money(Money::from_major(more.major().abs()));
         (!seen.is_empty()).then(|| if more.is_positive() { rise(by) } else { fall(by) })
     };
+    let tax = said(step.extra_tax, |by| say!(sales::tax_rises, by = by), |by| say!(sales::tax_falls, by = by));
     let fees = said(step.extra_fees, |by| say!(sales::fees_rise, by = by), |by| say!(sales::fees_fall, by = by));
     let reductions = said(
         step.extra_reductions,
         |by| say!(sales::reductions_rise, by = by),
         |by| say!(sales::reductions_fall, by = by),
     );
-    fees.into_iter().chain(reductions).collect()
+    tax.into_iter().chain(fees).chain(reductions).collect()
 }
 
 /// The largest part of the cost of the smallest size and of the largest, and its share there:

@@ -100,6 +100,7 @@ fn what_a_step_brings() {
         let (extra_price, extra_cost) = (money(price), money(cost));
         let step = Step {
             extra_price,
+            extra_tax: money("0"),
             extra_cost,
             extra_fees: money(fees),
             extra_reductions: money("0"),
@@ -129,6 +130,22 @@ fn what_a_step_brings() {
         format!("{from} goes up $0.50. The cost goes up $0.92. You keep nothing of the extra price.")
     );
     assert_eq!(said("0", "0.92", "0", None), format!("{from} stays the same. The cost goes up $0.92."));
+    let taxed = Step {
+        extra_price: money("2.2"),
+        extra_tax: money("0.2"),
+        extra_cost: money("1"),
+        extra_fees: money("0"),
+        extra_reductions: money("0"),
+        extra_left: money("1"),
+        kept: Some(share("0.5")),
+    };
+    assert_eq!(
+        plain(words::size_step(container_id(1), container_id(2), &taxed, &book, &speaker(System::Metric))),
+        format!(
+            "{from} goes up $2.20. The cost goes up $1.00. Tax takes $0.20 more. \
+             You keep $1.00: 50.0% of the extra price before tax."
+        )
+    );
     let down = format!("{from} goes down $1.00. The cost goes down $0.10. Fees take $0.03 less.");
     assert_eq!(said("-1", "-0.10", "-0.03", None), down);
 }

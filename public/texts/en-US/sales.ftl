@@ -321,6 +321,8 @@ price-falls = From { $small } to { $large }, the price goes down { $by }.
 cost-rises = The cost goes up { $by }.
 cost-stays = The cost stays the same.
 cost-falls = The cost goes down { $by }.
+tax-rises = Tax takes { $by } more.
+tax-falls = Tax takes { $by } less.
 fees-rise = Fees take { $by } more.
 fees-fall = Fees take { $by } less.
 reductions-rise = Discounts take { $by } more.
@@ -421,12 +423,12 @@ earns-same-a-week = You earn the same a week
 no-week-known = No weekly sales yet
 enter-week-first = Enter weekly sales to see profit per week.
 same-sales = { $drinks ->
-    [one] Counts 1 drink a week, as today, and no overhead: it stays the same.
-   *[other] Counts { $drinks } drinks a week, as today, and no overhead: it stays the same.
+    [one] Counts 1 sold a week, as today. Overhead stays the same, so it is left out.
+   *[other] Counts { $drinks } sold a week, as today. Overhead stays the same, so it is left out.
 }
 week-covers = { $compared ->
-    [one] A week counts { $drinks } drinks. The table compares the 1 sold in every size shown.
-   *[other] A week counts { $drinks } drinks. The table compares the { $compared } sold in every size shown.
+    [one] { $drinks } drinks count. The table compares the 1 sold in every size shown.
+   *[other] { $drinks } drinks count. The table compares the { $compared } sold in every size shown.
 }
 week-of-drinks = { $counted ->
     [one] This counts 1 of { $all } drinks: the one sold in these sizes.
@@ -487,6 +489,7 @@ leave-ingredients = All ingredients { $change }: suppliers set their prices. Ent
 leave-pack-price = { $goods } at { $price }: your supplier sets that price. Enter a real quote in Buying.
 leave-share = { $share } of buyers take { $size }: customers choose. Your weekly sales stay as entered.
 undo-brings-back = Undo brings today’s figures back.
+these-sizes-more = Drinks sold in these sizes earn { $profit } more a week.
 menu-too-more = Other drinks change too. Your whole menu earns { $profit } more a week.
 menu-too-less = Other drinks change too. Your whole menu earns { $profit } less a week.
 menu-too-same = Other drinks change too. Your whole menu earns the same a week.

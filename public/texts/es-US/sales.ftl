@@ -321,6 +321,8 @@ price-falls = De { $small } a { $large }, el precio baja { $by }.
 cost-rises = El costo sube { $by }.
 cost-stays = El costo queda igual.
 cost-falls = El costo baja { $by }.
+tax-rises = El impuesto se lleva { $by } más.
+tax-falls = El impuesto se lleva { $by } menos.
 fees-rise = Los cargos se llevan { $by } más.
 fees-fall = Los cargos se llevan { $by } menos.
 reductions-rise = Los descuentos se llevan { $by } más.
@@ -421,12 +423,12 @@ earns-same-a-week = Gana lo mismo por semana
 no-week-known = Aún no hay ventas semanales
 enter-week-first = Anote sus ventas semanales para ver la ganancia por semana.
 same-sales = { $drinks ->
-    [one] Cuenta 1 bebida por semana, como hoy, sin gastos generales: esos no cambian.
-   *[other] Cuenta { $drinks } bebidas por semana, como hoy, sin gastos generales: esos no cambian.
+    [one] Cuenta 1 vendida por semana, como hoy. Los gastos generales no cambian, así que no se cuentan.
+   *[other] Cuenta { $drinks } vendidas por semana, como hoy. Los gastos generales no cambian, así que no se cuentan.
 }
 week-covers = { $compared ->
-    [one] La semana cuenta { $drinks } bebidas. La tabla compara la única que se vende en todos los tamaños.
-   *[other] La semana cuenta { $drinks } bebidas. La tabla compara las { $compared } que se venden en todos los tamaños.
+    [one] Cuentan { $drinks } bebidas. La tabla compara la única que se vende en todos los tamaños.
+   *[other] Cuentan { $drinks } bebidas. La tabla compara las { $compared } que se venden en todos los tamaños.
 }
 week-of-drinks = { $counted ->
     [one] Esto cuenta 1 de { $all } bebidas: la que se vende en estos tamaños.
@@ -487,6 +489,7 @@ leave-ingredients = Todos los ingredientes { $change }: los precios los ponen lo
 leave-pack-price = { $goods } a { $price }: ese precio lo pone su proveedor. Anote una cotización real en Compras.
 leave-share = El { $share } de los clientes elige { $size }: eso lo deciden ellos. Sus ventas semanales no cambian.
 undo-brings-back = Deshacer recupera las cifras de hoy.
+these-sizes-more = Las bebidas de estos tamaños dejan { $profit } más por semana.
 menu-too-more = También cambian otras bebidas. Todo su menú gana { $profit } más por semana.
 menu-too-less = También cambian otras bebidas. Todo su menú gana { $profit } menos por semana.
 menu-too-same = También cambian otras bebidas. Todo su menú gana lo mismo por semana.

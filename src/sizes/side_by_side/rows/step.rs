@@ -8,6 +8,8 @@ use crate::foundation::measure::{Money, Overflow, Share};
 pub struct Step {
     /// What the customer pays more on the menu.
     pub extra_price: Money,
+    /// What tax within the price takes more.
+    pub extra_tax: Money,
     /// What it costs more.
     pub extra_cost: Money,
     /// What fees take more.
@@ -28,6 +30,7 @@ impl Step {
     /// [`Overflow`].
     pub fn between(smaller: &SizeRow, larger: &SizeRow) -> Result<Option<Step>, Overflow> {
         let (Some(small), Some(large)) = (&smaller.sold, &larger.sold) else { return Ok(None) };
+        let extra_price = large.price.minus(small.price)?;
         let more_without_tax = large.without_tax.minus(small.without_tax)?;
         let extra_left = large.contribution.minus(small.contribution)?;
         let kept = if more_without_tax.is_positive() {
@@ -36,7 +39,8 @@ impl Step {
             None
         };
         Ok(Some(Step {
-            extra_price: large.price.minus(small.price)?,
+            extra_price,
+            extra_tax: extra_price.minus(more_without_tax)?,
             extra_cost: larger.cost.minus(smaller.cost)?,
             extra_fees: large.fees.minus(small.fees)?,
             extra_reductions: large.reductions.minus(small.reductions)?,

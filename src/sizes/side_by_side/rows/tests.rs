@@ -98,7 +98,8 @@ fn a_share_is_kept_of_the_price_without_tax() {
     let ten_percent = Tax { rate: share("0.1"), place: TaxPlace::InThePrice };
     let (book, ledger) = priced(Settings { tax: ten_percent, ..settings() }, "30", [Some("6.60"), Some("4.40"), None]);
     let rows = sizes(&book, &ledger).sizes;
-    assert_eq!(rows[2].step, Some(steps("2.2", "1", "1", "0.5")));
+    let step = Step { extra_tax: money("0.2"), ..steps("2.2", "1", "1", "0.5") };
+    assert_eq!(rows[2].step, Some(step));
 }
 
 #[test]
@@ -120,6 +121,7 @@ fn price_without_tax_fees_and_cost_leave_the_profit() {
 fn steps(price: &str, cost: &str, left: &str, kept: &str) -> Step {
     Step {
         extra_price: money(price),
+        extra_tax: Money::ZERO,
         extra_cost: money(cost),
         extra_fees: Money::ZERO,
         extra_reductions: Money::ZERO,
