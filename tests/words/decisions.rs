@@ -68,6 +68,25 @@ fn drop_small() -> Question {
 }
 
 #[test]
+fn who_pays_the_new_price_without_turning_is_said() {
+    let switch = Question::Switch { from: container_id(1), to: container_id(2) };
+    let others = |price: &str| {
+        let prices = vec![(OfferId { drink: drink_id(1), container: container_id(2) }, money(price))];
+        let decision = answer(&switch, &Told { prices, ..Told::default() }).unwrap();
+        said(&bar(), |words| words.others(&decision).map(seen))
+    };
+    // 40 of them, each 0.50 more, or 0.25 less.
+    let more = "Those who already buy Large pay a price you changed too: $20.00 more per week, counted here.";
+    let less = "Those who already buy Large pay a price you changed too: $10.00 less per week, counted here.";
+    assert_eq!([others("9.5"), others("8.75"), others("9")], [Some(more.to_string()), Some(less.to_string()), None]);
+    // Nobody buys what is not sold yet.
+    let huge = Question::Switch { from: container_id(1), to: container_id(3) };
+    let prices = vec![(OfferId { drink: drink_id(1), container: container_id(3) }, money("20"))];
+    let decision = answer(&huge, &Told { prices, ..Told::default() }).unwrap();
+    assert_eq!(said(&bar(), |words| words.others(&decision)), None);
+}
+
+#[test]
 fn dropping_a_size() {
     // 60 * 4.00 = 240.00 if all stay, so 180 / 240 = 75 % of them.
     assert_eq!(
@@ -456,7 +475,7 @@ fn drinks_under_a_price() {
     let at = below("7");
     let lines: Vec<String> = at.rows.iter().map(|row| seen(spare(row, &speaker))).collect();
     assert_eq!(lines, ["$3.00 short", "$1.00 to spare"]);
-    let short = "Tightest is Mango Lane, Large, $3.00 short before tax, $3.00 with tax.";
+    let short = "Farthest off is Mango Lane, Large, $3.00 short before tax, $3.00 with tax.";
     assert_eq!(seen(tightest(at.tightest().unwrap(), &book, &speaker)), short);
     let all = below("11.505");
     let spare = "Tightest is Mango Lane, Large, with $1.50 to spare before tax, $1.50 with tax.";
@@ -470,7 +489,7 @@ fn drinks_under_a_price() {
     let without = "Not counted: Mango Lane, Huge (no price yet).";
     assert_eq!(said(&at, &[offer_id(1, 3)]), [fits, missed, without]);
     assert_eq!(said(&all, &[]), [spare]);
-    assert_eq!(said(&below("5"), &[])[0], "Tightest is Mango Lane, Large, $5.00 short before tax, $5.00 with tax.");
+    assert_eq!(said(&below("5"), &[])[0], "Farthest off is Mango Lane, Large, $5.00 short before tax, $5.00 with tax.");
 }
 
 /// 300 mL of base at 2.00 and 100 mL of mango at 10.00 a litre, in a cup at 0.20, sold at 5.60.

@@ -86,13 +86,13 @@ fn what_fell_and_what_mends_the_worst() {
     assert_eq!(words::fell(&one, &book), format!("Now below target: {name}."));
     assert_eq!(
         words::worst(&one, &book, &speaker(System::UsCustomary)),
-        format!("Lowest margin: {name} at 60.0%. Change the price from $4.00 to $4.50 to reach the target.")
+        format!("The lowest of these: {name} at 60.0%. Change the price from $4.00 to $4.50 to reach the target.")
     );
     let without = |snapshot: Snapshot| Snapshot { suggested: None, ..snapshot };
     let stuck = OfferChange { after: one[0].after.map(without), ..one[0] };
     assert_eq!(
         words::worst(&[stuck], &book, &speaker(System::UsCustomary)),
-        format!("Lowest margin: {name} at 60.0%. No menu price alone reaches the target.")
+        format!("The lowest of these: {name} at 60.0%. No menu price alone reaches the target.")
     );
     let seven = [moved(1, ON, UNDER, 60); 7];
     let five = [name.as_str(); 5].join("; ");

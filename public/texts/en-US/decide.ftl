@@ -368,7 +368,7 @@ stays-same = You earn the same as today.
 
 profit-week-now = Profit a week now
 profit-with = With { $buyers } of 100
-profit-per-100 = With { $buyers } for each 100
+profit-per-100 = With { $buyers } per 100 today
 profit-taken = With { $buyers } of 100 from other sizes
 buyers-who-stay = Buyers who stay
 buyers-per-100 = Buyers per 100
@@ -377,6 +377,8 @@ of-100-today = For each 100 who buy today: { $buyers }
 of-100-expected = Of each 100 you expect, from other sizes: { $buyers }
 breaks-even-at = even at { $buyers }
 overhead-left-out = Rent and power stay the same, so they are left out.
+others-pay-more = Those who already buy { $size } pay a price you changed too: { $profit } more per week, counted here.
+others-pay-less = Those who already buy { $size } pay a price you changed too: { $profit } less per week, counted here.
 turns-far = { $buyers ->
     [one] 1 of these buyers would face over twice, or under half, the volume or price. Few buyers do that.
    *[other] { $buyers } of these buyers would face over twice, or under half, the volume or price. Few buyers do that.
@@ -503,7 +505,7 @@ price-range = { $low } to { $high }
 before-tax = Price before tax
 after-tax = Customer pays
 tightest-spare = Tightest is { $drink }, with { $before } to spare before tax, { $after } with tax.
-tightest-lacks = Tightest is { $drink }, { $before } short before tax, { $after } with tax.
+tightest-lacks = Farthest off is { $drink }, { $before } short before tax, { $after } with tax.
 spare = { $price } to spare
 lacks = { $price } short
 no-price-is-enough = { $drink }: no price reaches your target.

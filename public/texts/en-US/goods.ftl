@@ -180,7 +180,7 @@ below-target-now-and = Now below target: { $names } and { $more ->
     [one] 1 more.
    *[other] { $more } more.
 }
-lowest-margin = Lowest margin: { $name } at { $margin }.
+lowest-margin = The lowest of these: { $name } at { $margin }.
 lowest-drink = Lowest: { $name }.
 change-price = Change the price from { $price } to { $suggested } to reach the target.
 no-price-reaches = No menu price alone reaches the target.

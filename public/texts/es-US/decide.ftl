@@ -368,7 +368,7 @@ stays-same = Gana lo mismo que hoy.
 
 profit-week-now = Ganancia semanal hoy
 profit-with = Con { $buyers } de 100
-profit-per-100 = Con { $buyers } por cada 100
+profit-per-100 = Con { $buyers } por cada 100 de hoy
 profit-taken = Si { $buyers } de 100 cambian de tamaño
 buyers-who-stay = Clientes que se quedan
 buyers-per-100 = Clientes por 100
@@ -377,6 +377,8 @@ of-100-today = Por cada 100 que compran hoy: { $buyers }
 of-100-expected = De cada 100 que espera, de otros tamaños: { $buyers }
 breaks-even-at = iguala con { $buyers }
 overhead-left-out = La renta y la luz no cambian, así que no se cuentan.
+others-pay-more = Quienes ya compran { $size } también pagan un precio que usted cambió: { $profit } más por semana, ya contados aquí.
+others-pay-less = Quienes ya compran { $size } también pagan un precio que usted cambió: { $profit } menos por semana, ya contados aquí.
 turns-far = { $buyers ->
     [one] A 1 de estos clientes le tocaría más del doble, o menos de la mitad, de volumen o precio. Pocos cambian a eso.
    *[other] A { $buyers } de estos clientes les tocaría más del doble, o menos de la mitad, de volumen o precio. Pocos cambian a eso.
@@ -503,7 +505,7 @@ price-range = de { $low } a { $high }
 before-tax = Precio antes de impuesto
 after-tax = Paga el cliente
 tightest-spare = La más justa es { $drink }: sobran { $before } antes de impuesto, { $after } con impuesto.
-tightest-lacks = La más justa es { $drink }: faltan { $before } antes de impuesto, { $after } con impuesto.
+tightest-lacks = La más lejos es { $drink }: faltan { $before } antes de impuesto, { $after } con impuesto.
 spare = sobran { $price }
 lacks = faltan { $price }
 no-price-is-enough = { $drink }: ningún precio llega a su meta.

@@ -180,7 +180,7 @@ below-target-now-and = Ahora bajo la meta: { $names } y { $more ->
     [one] 1 más.
    *[other] { $more } más.
 }
-lowest-margin = Margen más bajo: { $name }, con { $margin }.
+lowest-margin = El más bajo de estos: { $name }, con { $margin }.
 lowest-drink = Más bajo: { $name }.
 change-price = Cambie el precio de { $price } a { $suggested } para llegar a la meta.
 no-price-reaches = Ningún precio de menú llega solo a la meta.

@@ -62,6 +62,8 @@ pub struct Decision {
     pub unknown: Vec<(OfferId, Unknown)>,
     /// What keeping one size costs in a week.
     pub(super) keeping: Money,
+    /// What the buyers of sizes that stay bring more in a week at the prices typed for these, all of them staying.
+    pub others: Money,
 }
 
 /// The buyers of one drink in one size.
@@ -75,8 +77,11 @@ pub struct Row {
     pub then: Option<Earns>,
     /// Whether the owner chose where they turn.
     pub chosen: bool,
-    /// The share at which this drink alone earns the same, without the cost of keeping a size.
+    /// The share at which this drink alone earns the same, with what those bring more who already buy it in the other
+    /// size, and without the cost of keeping a size.
     pub break_even: Option<Share>,
+    /// What those bring more in a week who already buy it there, at a price typed for it.
+    pub more: Money,
     /// What they face.
     pub customer: Option<Customer>,
 }
@@ -131,6 +136,14 @@ impl Row {
     /// [`Overflow`].
     pub fn brings(&self) -> Result<Money, Overflow> {
         self.then.map_or(Ok(Money::ZERO), |then| times(then.profit, self.weekly.count()))
+    }
+
+    /// What this drink brings in a week then if all stay: these buyers, and what others bring more.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub fn brings_with_others(&self) -> Result<Money, Overflow> {
+        self.brings()?.plus(self.more)
     }
 
     /// What they bring in a week today.

@@ -18,6 +18,7 @@ struct Sums {
     movers: Exact,
     now: Money,
     brings: Money,
+    others: Money,
 }
 
 impl Sums {
@@ -78,13 +79,15 @@ impl MenuToday<'_> {
             let (sold, weekly) = (change.sold, change.sold.weekly);
             let left = weekly.count().minus(change.count)?;
             let weekly = if left.is_zero() { weekly } else { WeeklySales { number: Some(change.count), ..weekly } };
-            sums.add(self.row(weekly, Some(sold.earns), change.to, change.chosen)?)?;
+            let more = self.more_of(change.to)?;
+            sums.add(self.row(weekly, Some(sold.earns), change.to, change.chosen, more)?)?;
             taken = taken.plus(times(sold.earns.profit, left)?)?;
         }
         sums.unknown = self.unknown_in(goes).chain(after.unknown).collect();
         sums.now = sums.now.plus(taken)?;
         let intercept = after.line.intercept.minus(after.stayed)?;
         let line = Line { intercept, ..after.line };
+        sums.others = self.others(goes)?;
         self.of_staying(question, sums, line, |now, line, _| Verdict::of_staying(now, line))
     }
 
@@ -109,7 +112,8 @@ impl MenuToday<'_> {
             return Err(NoAnswer::NoPrice(sums.unknown.iter().map(|(offer, _)| *offer).collect()));
         }
         let fewer = usize::from(self.sizes().contains(&to));
-        let line = Line { intercept: self.kept(fewer)?.plus(self.others(Some(from))?)?, slope: sums.brings };
+        sums.others = self.others(&[from])?;
+        let line = Line { intercept: self.kept(fewer)?.plus(sums.others)?, slope: sums.brings };
         self.of_staying(&Question::Switch { from, to }, sums, line, Verdict::of_switch)
     }
 
@@ -149,7 +153,7 @@ impl MenuToday<'_> {
                 today = today.plus(other.profit()?)?;
             }
             let now = other.map(|other| other.then);
-            let row = self.row(WeeklySales::told(expected), now, Some(then), taken_from.is_some())?;
+            let row = self.row(WeeklySales::told(expected), now, Some(then), taken_from.is_some(), Money::ZERO)?;
             let row = Row { break_even: now.map(|now| taken(&now, &then)).transpose()?.flatten(), ..row };
             sums.add(row)?;
         }
@@ -164,7 +168,8 @@ impl MenuToday<'_> {
             return Err(NoAnswer::NothingLeft(losing(&sums.rows)));
         }
         let further = usize::from(!self.sizes().contains(&size));
-        let intercept = today.plus(sums.brings)?.minus(self.kept(further)?)?.plus(self.others(None)?)?;
+        sums.others = self.others(&[])?;
+        let intercept = today.plus(sums.brings)?.minus(self.kept(further)?)?.plus(sums.others)?;
         let line = Line { intercept, slope: Money::ZERO.minus(sums.now)? };
         let verdict = Verdict::of_adding(today, &line)?;
         let mut counted = sums.rows.iter().filter(|row| row.now.is_some()).map(|row| row.weekly.count());
@@ -180,6 +185,7 @@ impl MenuToday<'_> {
             rows: sums.rows,
             unknown: sums.unknown,
             keeping: self.told.keeping,
+            others: sums.others,
         })
     }
 
@@ -212,6 +218,7 @@ impl MenuToday<'_> {
             rows: sums.rows,
             unknown: sums.unknown,
             keeping: self.told.keeping,
+            others: sums.others,
         })
     }
 
@@ -228,16 +235,38 @@ impl MenuToday<'_> {
                 }
             },
         };
-        sums.add(self.row(sold.weekly, Some(sold.earns), then, chosen)?)
+        let more = self.more_of(then)?;
+        sums.add(self.row(sold.weekly, Some(sold.earns), then, chosen, more)?)
     }
 
-    fn row(&self, weekly: WeeklySales, now: Option<Earns>, then: Option<Earns>, chosen: bool) -> Result<Row, Overflow> {
+    /// What those who already buy an offer bring more in a week at the price typed for it.
+    fn more_of(&self, then: Option<Earns>) -> Result<Money, Overflow> {
+        then.and_then(|then| self.sold_as(then.offer)).map_or(Ok(Money::ZERO), SoldToday::more)
+    }
+
+    /// The buyers of one drink in one size; `more` is what others bring more in a week where these turn to.
+    fn row(
+        &self,
+        weekly: WeeklySales,
+        now: Option<Earns>,
+        then: Option<Earns>,
+        chosen: bool,
+        more: Money,
+    ) -> Result<Row, Overflow> {
         let per = self.book.settings().units.price_volume();
         let both = now.zip(then);
         let customer = both.map(|(now, then)| Customer::between(&now, &then, per)).transpose()?;
         let break_even = both.filter(|(_, then)| then.profit.is_positive());
-        let break_even = break_even.map(|(now, then)| now.profit.ratio_to(then.profit)).transpose()?;
-        Ok(Row { weekly, now, then, chosen, break_even: break_even.map(Share::from_fraction), customer })
+        let alone = |(now, then): (Earns, Earns)| {
+            let count = weekly.count();
+            if more.is_zero() || !count.is_positive() {
+                return now.profit.ratio_to(then.profit);
+            }
+            let needed = times(now.profit, count)?.minus(more)?;
+            Ok(needed.ratio_to(times(then.profit, count)?)?.max(Exact::ZERO))
+        };
+        let break_even = break_even.map(alone).transpose()?;
+        Ok(Row { weekly, now, then, chosen, break_even: break_even.map(Share::from_fraction), more, customer })
     }
 
     /// The offers in some sizes that are not counted, and why.
@@ -255,16 +284,14 @@ impl MenuToday<'_> {
     }
 
     /// What keeping so many sizes costs in a week.
-    fn kept(&self, sizes: usize) -> Result<Money, Overflow> {
+    pub(super) fn kept(&self, sizes: usize) -> Result<Money, Overflow> {
         times(self.told.keeping, Exact::from(u32::try_from(sizes).map_err(|_| Overflow::TooLarge)?))
     }
 
     /// What the buyers of the other sizes bring more at the prices typed for them, all of them staying.
-    fn others(&self, goes: Option<ContainerId>) -> Result<Money, Overflow> {
-        let others = self.sold().iter().filter(|sold| Some(sold.offer().container) != goes);
-        others.filter(|sold| sold.then != sold.earns).try_fold(Money::ZERO, |more, sold| {
-            more.plus(times(sold.then.profit.minus(sold.earns.profit)?, sold.weekly.count())?)
-        })
+    fn others(&self, goes: &[ContainerId]) -> Result<Money, Overflow> {
+        let others = self.sold().iter().filter(|sold| !goes.contains(&sold.offer().container));
+        others.map(SoldToday::more).try_fold(Money::ZERO, |all, more| all.plus(more?))
     }
 }
 

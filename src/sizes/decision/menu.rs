@@ -91,6 +91,14 @@ impl SoldToday {
     pub fn profit(&self) -> Result<Money, Overflow> {
         times(self.earns.profit, self.weekly.count())
     }
+
+    /// What its buyers of today bring more in a week at the price typed for the question; below zero where it is less.
+    ///
+    /// # Errors
+    /// [`Overflow`].
+    pub(super) fn more(&self) -> Result<Money, Overflow> {
+        times(self.then.profit.minus(self.earns.profit)?, self.weekly.count())
+    }
 }
 
 /// A part of the menu as it sells today, and what its owner says for a question.

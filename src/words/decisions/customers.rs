@@ -1,15 +1,28 @@
 //! What customers face of a decision.
 
 use super::{Decisions, people};
-use crate::foundation::measure::{Exact, Share, Volume};
+use crate::foundation::measure::{Exact, Money, Share, Volume};
 use crate::say;
-use crate::sizes::decision::{Customer, Decision};
+use crate::sizes::decision::{Customer, Decision, Question};
 
 impl Decisions<'_> {
     /// How many of its buyers would have to turn far. Returns `None` if none would.
     pub fn far(&self, decision: &Decision) -> Option<String> {
         let far = decision.far_buyers().ok().map(people).filter(|far| far.is_positive())?;
         Some(say!(decide::turns_far, buyers = self.speaker.counted(far)))
+    }
+
+    /// What those bring more who buy the size that comes already: they pay its new price too. Returns `None` where
+    /// that is nothing.
+    pub fn others(&self, decision: &Decision) -> Option<String> {
+        let (Question::Switch { to: size, .. } | Question::Add { size, .. }) = decision.question else { return None };
+        let profit = self.difference(Money::ZERO, decision.others);
+        let size = self.size(size);
+        match self.gain_shown(Money::ZERO, decision.others) {
+            none if none.is_zero() => None,
+            less if less.is_negative() => Some(say!(decide::others_pay_less, size = size, profit = profit)),
+            _ => Some(say!(decide::others_pay_more, size = size, profit = profit)),
+        }
     }
 
     /// From what to what the prices change that its buyers face. Returns `None` if all face the same.

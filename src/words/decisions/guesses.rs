@@ -24,7 +24,12 @@ impl Decisions<'_> {
         let turned = guess.is_some_and(|guess| guess.pays() != decision.verdict.can_pay());
         let known =
             if turned { say!(decide::guess_aside, verdict = self.verdict(decision)) } else { self.at_best(decision) };
-        let said = guess.map(|guess| self.guess(guess)).into_iter().chain([known]).chain(self.far(decision));
+        let said = guess
+            .map(|guess| self.guess(guess))
+            .into_iter()
+            .chain([known])
+            .chain(self.others(decision))
+            .chain(self.far(decision));
         said.filter(|said| !said.is_empty()).collect()
     }
 

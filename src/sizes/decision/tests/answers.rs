@@ -97,6 +97,26 @@ fn a_switch_that_loses_says_how_many_must_come() {
 }
 
 #[test]
+fn who_buys_the_size_that_comes_already_pays_its_new_price_too() {
+    // 40 small bring 80.00. The middle at 6.00 leaves 3.60, and its 30 buyers bring 18.00 more: 62 of 144.
+    let book = bar(&three_sizes());
+    let switch = Question::Switch { from: container_id(1), to: container_id(2) };
+    let at = |price: &str| {
+        let told = Told { prices: vec![(offer_id(1, 2), money(price))], ..Told::default() };
+        let decision = menu(&book, &told).answer(&switch).unwrap();
+        (decision.others, decision.break_even().unwrap(), decision.rows[0].break_even)
+    };
+    let even = |of: &str, all: &str| Some(Share::from_fraction(exact(of).over(exact(all)).unwrap()));
+    assert_eq!(at("6"), (money("18"), even("62", "144"), even("62", "144")));
+    assert_eq!(at("5.4"), (money("0"), even("80", "120"), even("80", "120")));
+    // At 5.00 they bring 12.00 less, at 9.00 so much more that no buyer of the small need stay.
+    assert_eq!(at("5"), (money("-12"), even("92", "104"), even("92", "104")));
+    let (others, together, alone) = at("9");
+    assert_eq!((others, alone), (money("108"), Some(Share::ZERO)));
+    assert!(together.unwrap() < Share::ZERO);
+}
+
+#[test]
 fn a_size_that_is_new_has_the_price_suggested_and_one_typed_goes_first() {
     // Costs 2.40 at a target of 65 %: 6.857 and so 6.86.
     let book = bar(&[(1, 1, Some("3.6"), Some("40"))]);

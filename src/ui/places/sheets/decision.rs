@@ -175,9 +175,9 @@ fn by_drink(asking: Asking, decision: &Decision) -> AnyView {
         let buyers = state.number(words::people(row.weekly.count()));
         let money = |money: Result<Money, Overflow>| money.map_or_else(words::overflow, |money| state.money(money));
         let profit = if asking.adds() {
-            money(row.brings())
+            money(row.brings_with_others())
         } else {
-            say!(decide::now_to_then, now = money(row.brought()), then = money(row.brings()))
+            say!(decide::now_to_then, now = money(row.brought()), then = money(row.brings_with_others()))
         };
         Some(view! {
             <tr class="paper-whole">

@@ -66,7 +66,7 @@ fn table(asking: Asking, decision: &Decision) -> AnyView {
                 <td>{state.number(people(row.weekly.count()))}</td>
                 <td>{to}</td>
                 <td>{money(row.brought())}</td>
-                <td>{money(row.brings())}</td>
+                <td>{money(row.brings_with_others())}</td>
                 <td>{even}</td>
             </tr>
         })
@@ -91,10 +91,11 @@ fn table(asking: Asking, decision: &Decision) -> AnyView {
     };
     let whose = asking.adds().then(|| say!(decide::now_of_sizes));
     let basis = asking.said(|words| words.sales_basis(decision));
+    let others = asking.said(|words| words.others(decision));
     let left_out = decision.unknown.iter().map(|(offer, why)| asking.said(|words| words.not_counted(*offer, *why)));
     view! {
         {wide_table(say!(decide::by_drink), "table", &heads, rows)}
-        <p class="soft">{whose} " " {say!(decide::rows_rounded)} " " {basis}</p>
+        <p class="soft">{whose} " " {say!(decide::rows_rounded)} " " {basis} " " {others}</p>
         {left_out.map(|line| view! { <p class="trouble">{line}</p> }).collect_view()}
     }
     .into_any()
