@@ -36,7 +36,7 @@ pub struct Plans {
 pub struct PlanToday {
     /// Its sizes, the smallest poured first.
     pub sizes: Vec<ContainerId>,
-    /// What it brings in a week.
+    /// What it brings in a week, less what keeping its sizes costs.
     pub profit: Money,
     /// Its buyers in a week.
     pub buyers: Exact,
@@ -173,7 +173,7 @@ impl MenuToday<'_> {
         }
         let today = PlanToday {
             sizes: self.sizes().to_vec(),
-            profit: self.profit()?,
+            profit: self.profit()?.minus(self.kept(self.sizes().len())?)?,
             buyers,
             cards: self.book.offers().filter(|offer| self.book.belongs(offer.drink, self.scope)).count(),
         };
@@ -194,7 +194,9 @@ impl MenuToday<'_> {
 
     /// The plan of these sizes.
     fn plan(&self, sizes: &[ContainerId], today: &PlanToday) -> Result<Plan, Overflow> {
-        let After { line, turns, .. } = self.after(sizes)?;
+        let After { mut line, turns, .. } = self.after(sizes)?;
+        // Both it and today, less what keeping their sizes costs.
+        line.intercept = line.intercept.minus(self.kept(today.sizes.len())?)?;
         let verdict = Verdict::of_staying(today.profit, &line)?;
         let mut others = Exact::ZERO;
         let (mut moving, mut turning, mut far) = (Vec::new(), Vec::with_capacity(turns.len()), false);

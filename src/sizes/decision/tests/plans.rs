@@ -41,6 +41,9 @@ fn a_plan_is_the_decision_to_keep_its_sizes() {
         let gain = plan.line.at(share("0.6")).unwrap().minus(plans.today.profit);
         assert_eq!(decision.gain(share("0.6")), gain);
     }
+    // Both bear what keeping their sizes costs: 80 + 90 + 40 less 33, and 80 less 11 where only the small is left.
+    let small = plans.pays.iter().chain(&plans.cannot_pay).find(|plan| plan.sizes == ids(&[1])).unwrap();
+    assert_eq!((plans.today.profit, small.line.at(Share::ZERO)), (money("177"), Ok(money("69"))));
 }
 
 #[test]
