@@ -7,7 +7,7 @@ use crate::drink::ledger::Ledger;
 use crate::drink::price::Hands;
 use crate::foundation::measure::Exact;
 use crate::say;
-use crate::sizes::scenario::Menu;
+use crate::sizes::scenario::{Menu, is_other};
 
 /// A book's names and numbers, for its scenarios.
 pub struct Scenarios<'a> {
@@ -60,8 +60,9 @@ impl Scenarios<'_> {
         (then, is): (&Ledger, Option<&Offer>),
     ) -> String {
         let size = self.book.name(Key::Container(id.container));
+        let other = is_other((today, was), (then, is));
         match (was, is) {
-            (Some(was), Some(is)) if (was.price, was.weekly) == (is.price, is.weekly) => {
+            (Some(_), Some(is)) if !other => {
                 say!(decide::size_as_today, size = size, facts = self.facts(then, is))
             }
             (Some(was), Some(is)) => {

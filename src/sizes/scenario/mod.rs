@@ -16,7 +16,7 @@ mod tests;
 use std::collections::BTreeMap;
 
 use crate::book::{Book, ContainerId, Edit, KeptConditions, Offer, OfferId, Scenario, Scope};
-use crate::drink::ledger::{Ledger, OfferStatus};
+use crate::drink::ledger::{Ledger, OfferStatus, Priced};
 use crate::drink::price::Hands;
 use crate::foundation::measure::{Date, Exact, Money, Overflow};
 use crate::sizes::decision::{MenuToday, Told, tells_from};
@@ -32,6 +32,19 @@ pub fn drafted(book: &Book, scenario: &Scenario) -> Result<Draft, WhatIfError> {
     let (book, _) = tried(book, scenario).put_into(book)?;
     let ledger = Ledger::of_offers(&book, &mut scenario.offers_in(&book).iter());
     Ok(Draft { book, ledger })
+}
+
+/// Whether an offer of a scenario is other than today's: its price, its weekly number, or what one brings. Either of
+/// them may not be there.
+pub fn is_other((today, was): (&Ledger, Option<&Offer>), (then, is): (&Ledger, Option<&Offer>)) -> bool {
+    let said = |ledger: &Ledger, offer: Option<&Offer>| {
+        offer.map(|offer| {
+            let each = |priced: &Priced| priced.profit_that_changes(Hands::Counted).ok().flatten();
+            let each = ledger.get(offer.id()).map(|result| result.as_ref().map(each).map_err(|error| *error));
+            (offer.price, offer.weekly, each)
+        })
+    };
+    said(today, was) != said(then, is)
 }
 
 /// What making a scenario the menu changes beside its offers, and what of it is not the owner's to set.

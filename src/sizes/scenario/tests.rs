@@ -132,6 +132,23 @@ fn costs_that_are_taken_to_be_other_count() {
     assert_eq!(uses.not_ours, [NotOurs::Ingredients(share("0.1"))]);
 }
 
+#[test]
+fn an_offer_is_other_where_its_price_its_number_or_its_cost_is() {
+    let book = with_hands();
+    let (today, same) = (Ledger::of(&book), sold(1, "3", "14"));
+    let under = |conditions: &Conditions| {
+        drafted(&book, &Scenario { conditions: KeptConditions::of(conditions), ..scenario(vec![same.clone()]) })
+            .unwrap()
+    };
+    let (as_today, wage) = (under(&Conditions::default()), under(&conditions()));
+    let other = |then: &Ledger, is: Option<&Offer>| is_other((&today, Some(&same)), (then, is));
+    assert!(!other(&as_today.ledger, Some(&same)));
+    assert!(other(&wage.ledger, Some(&same)));
+    assert!(other(&as_today.ledger, Some(&sold(1, "3", "15"))));
+    assert!(other(&as_today.ledger, Some(&sold(1, "3.1", "14"))));
+    assert!(other(&as_today.ledger, None));
+}
+
 /// What the owner decides is in the book, what suppliers ask is not; then nothing more of it is a change.
 #[test]
 fn adopting_puts_in_force_what_the_owner_decides() {

@@ -9,7 +9,7 @@ use crate::book::{DrinkId, Key, Offer, OfferId, ScenarioId};
 use crate::drink::ledger::Ledger;
 use crate::foundation::jump::Kind;
 use crate::say;
-use crate::sizes::scenario::changes;
+use crate::sizes::scenario::is_other;
 use crate::ui::fields::{self, Choice, Entry, asks};
 use crate::ui::live::{live, press, rows, text, when};
 use crate::ui::order;
@@ -25,16 +25,27 @@ pub fn Drinks(
     ledger: Signal<Ledger>,
 ) -> impl IntoView {
     let state = AppState::here();
-    // A drink stays where it stood when the page was opened: a field that moves would lose its caret.
-    let other = StoredValue::new(state.book.with_untracked(|book| {
-        let changed = book.scenario(id).map(|scenario| changes(book, scenario)).unwrap_or_default();
-        let drink = |(was, is): (Option<Offer>, Option<Offer>)| was.or(is).map(|offer| offer.id().drink);
-        changed.into_iter().filter_map(drink).collect::<Vec<DrinkId>>()
-    }));
+    // What is typed into the scenario moves no drink, since a field that moves would lose its caret; another menu of
+    // today does.
+    let today = Memo::new(move |_| {
+        let weekly = state.book.with(|book| book.offers().map(|offer| offer.weekly).collect::<Vec<_>>());
+        (state.ledger.get(), weekly)
+    });
+    let other = Memo::new(move |_| {
+        today.track();
+        state.book.with_untracked(|book| {
+            let offers = book.drinks().flat_map(|drink| order::offers_beside(book, id, drink.id));
+            let other = |key: Key| match key {
+                Key::Offer(offer) if differs(state, id, ledger, offer) => Some(offer.drink),
+                _ => None,
+            };
+            offers.filter_map(other).collect::<Vec<DrinkId>>()
+        })
+    });
     let part = move |differs: bool| {
         Memo::new(move |_| {
             let stands = |key: &Key| match key {
-                Key::Drink(drink) => other.with_value(|other| other.contains(drink)) == differs,
+                Key::Drink(drink) => other.with(|other| other.contains(drink)) == differs,
                 _ => false,
             };
             state.book.with(|book| order::drinks(book).into_iter().filter(stands).collect::<Vec<Key>>())
@@ -63,6 +74,15 @@ pub fn Drinks(
     }
 }
 
+/// Whether an offer of the scenario is other than today's, as they stand now.
+fn differs(state: AppState, id: ScenarioId, ledger: Signal<Ledger>, offer: OfferId) -> bool {
+    state.book.with_untracked(|book| {
+        state.ledger.with_untracked(|today| {
+            ledger.with_untracked(|then| is_other((today, book.offer(offer)), (then, offer_of(book, id, offer))))
+        })
+    })
+}
+
 #[component]
 fn Card(id: ScenarioId, drink: DrinkId, ledger: Signal<Ledger>) -> impl IntoView {
     let state = AppState::here();
@@ -72,10 +92,12 @@ fn Card(id: ScenarioId, drink: DrinkId, ledger: Signal<Ledger>) -> impl IntoView
     let lines = live(move || {
         let mut keys = state.book.with(|book| order::offers_beside(book, id, drink));
         // A drink that is not open says what differs, or all of it where nothing does.
-        let differs = |key: &Key| {
-            let Key::Offer(offer) = *key else { return false };
-            let said = |offer: &Offer| (offer.price, offer.weekly);
-            state.book.with(|book| book.offer(offer).map(said) != offer_of(book, id, offer).map(said))
+        state.book.track();
+        state.ledger.track();
+        ledger.track();
+        let differs = |key: &Key| match *key {
+            Key::Offer(offer) => differs(state, id, ledger, offer),
+            _ => false,
         };
         if !open.get() && keys.iter().any(differs) {
             keys.retain(differs);
