@@ -116,6 +116,9 @@ async fn loses(journey: &Journey) {
     journey.type_into(By::Label(&price()), "0").await;
     journey.expect_error(By::Label(&price()), &say!(book::price_above_zero, example = "9.50")).await;
     journey.wait_for_text(&say!(book::fix_field_to_see, field = price())).await;
+    // Nothing that hangs on it stands beside it.
+    journey.wait_for_text_gone(say!(decide::customers_see)).await;
+    journey.wait_for_text_gone(say!(decide::one_time_costs)).await;
     journey.type_into(By::Label(&price()), "2.50").await;
     journey.wait_for_text(&say!(decide::no_answer_nothing_left, drink = "Mango Lane, Small cup")).await;
     journey.screenshot("loses").await;

@@ -11,7 +11,7 @@ use leptos::prelude::*;
 
 use super::locale;
 use super::today::this_month;
-use crate::app::history::{History, Session, Walk};
+use crate::app::history::{History, Reach, Session, Walk};
 use crate::app::last_change::LastChange;
 use crate::app::unfinished::Unfinished;
 use crate::book::{Applied, Book, Edit, OfferId, Record};
@@ -149,6 +149,11 @@ impl AppState {
                 None => change,
             });
         });
+    }
+
+    /// Whether the last step that was done has this name, following it.
+    pub fn is_last_step(self, name: &str) -> bool {
+        self.history.with(|history| history.undo_name(Reach::Everything) == Some(name))
     }
 
     /// Something of an offer's result, following it. Returns `None` if it cannot be computed.

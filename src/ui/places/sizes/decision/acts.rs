@@ -95,7 +95,7 @@ pub fn Acts(asking: Asking) -> impl IntoView {
 }
 
 /// What it is called in a list of trials or scenarios.
-fn heading(asking: Asking) -> String {
+pub fn heading(asking: Asking) -> String {
     let name = asking.said(|words| words.heading(asking.of.goes, asking.of.comes, &asking.stays()));
     name.chars().take(NAME_LENGTH).collect()
 }

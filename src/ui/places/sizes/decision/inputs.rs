@@ -39,7 +39,7 @@ enum Needs {
 #[component]
 pub fn Inputs(asking: Asking, open: bool) -> impl IntoView {
     view! {
-        <Fold name=say!(decide::what_changes) figure=Signal::stored(String::new()) open=Signal::stored(open)>
+        <Fold name=say!(decide::what_changes) figure=text(move || asking.hangs.waits_for()) open=Signal::stored(open)>
             <Sizes asking />
             <Needed asking />
             <Prices asking />

@@ -44,7 +44,10 @@ pub fn DecisionPage(
         // What is typed and does not read is said at its field.
         (!none && !asking.done.get() && !asking.hangs.is_unread()).then(|| asking.said(|words| words.no_answer(&why)))
     };
-    let changed = text(move || if asking.done.get() { say!(decide::menu_changed).to_string() } else { String::new() });
+    let changed = text(move || {
+        let done = asking.done.get() && state.is_last_step(&acts::heading(asking));
+        if done { say!(decide::menu_changed).to_string() } else { String::new() }
+    });
     let choose = move || {
         view! {
             <div class="teach">
@@ -86,7 +89,7 @@ pub fn DecisionPage(
             <div class="pane-asked">
                 <Inputs asking open />
             </div>
-            {when(move || asking.is_answered(), answered)}
+            {when(move || asking.is_answered() && !asking.hangs.is_unread(), answered)}
         </div>
     }
 }
