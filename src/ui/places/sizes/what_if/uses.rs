@@ -6,7 +6,7 @@ use super::Trying;
 use crate::foundation::measure::Money;
 use crate::say;
 use crate::sizes::side_by_side::{Change, Uses};
-use crate::ui::live::{after_answer, flag, live, press, trouble, when};
+use crate::ui::live::{after_answer, flag, live, press, text, trouble, when};
 use crate::ui::places::sizes::scenarios::keep_as_scenario;
 use crate::ui::state::AppState;
 use crate::words::Decisions;
@@ -16,7 +16,16 @@ use crate::words::what_if::Trials;
 #[component]
 pub fn UseIt(trying: Trying) -> impl IntoView {
     let refused = RwSignal::new(None::<String>);
-    let use_it = move || refused.set(trying.use_it().err());
+    let done = RwSignal::new(false);
+    let use_it = move || {
+        let used = trying.use_it();
+        done.set(used.is_ok());
+        refused.set(used.err());
+    };
+    let changed = text(move || {
+        let done = done.get() && !trying.is_trying() && trying.state.is_last_step(say!(decide::use_what_if));
+        if done { say!(decide::menu_changed).to_string() } else { String::new() }
+    });
     let anew = move || {
         refused.set(None);
         trying.start_anew();
@@ -47,7 +56,7 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
                     {say!(sales::clear_changes)}
                 </button>
             </p>
-            {keep_as_scenario(move |id| trying.scenario(id))}
+            {trying.hangs.while_read(move || keep_as_scenario(move |id| trying.scenario(id)))}
         }
         .into_any()
     };
@@ -55,6 +64,7 @@ pub fn UseIt(trying: Trying) -> impl IntoView {
         {trouble(cannot)}
         {said}
         {when(move || trying.is_trying() || trying.hangs.is_unread(), buttons)}
+        <p class="hollow" role="status">{changed}</p>
     }
 }
 
