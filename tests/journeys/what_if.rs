@@ -6,6 +6,7 @@
 
 use std::sync::LazyLock;
 
+use brimwright::words::texts::{HOLE, around};
 use brimwright::{say, words};
 use fantoccini::key::Key;
 
@@ -132,6 +133,55 @@ async fn at_a_desk_the_difference_is_read_without_scrolling() {
     let row = [say!(sales::what_if_of, drinks = "Still"), line, "$225.00".to_owned()].join(" ");
     journey.expect_each(".rows li", &[&row]).await;
     journey.wait_until_saved().await;
+    assert_eq!(journey.console_errors().await, Vec::<String>::new());
+}
+
+/// What reaches drinks that are not compared says what the whole menu earns; beside a field that cannot be read nobody
+/// says so. 20 of one drink and 10 of another at 1.00 of ingredients: a quarter more is 5.00, and 2.50.
+#[tokio::test]
+async fn what_reaches_other_drinks_says_so() {
+    let journey = entering::metric_book("what_if_menu").await;
+    entering::ingredient(&journey, "Coconut water", "10 L", "20").await;
+    entering::container(&journey, "Large", "520", "20").await;
+    for name in ["Still", "Shade"] {
+        entering::drink(&journey, name, say!(first::type_pressed), "250").await;
+        entering::line(&journey, "Coconut water", "250").await;
+        sold(&journey, "Large", "6").await;
+    }
+    journey.go("#/sizes/sales").await;
+    entering::unfold(&journey, say!(sales::typical_by_size)).await;
+    // In the order of their names: Shade, then Still.
+    journey.enter(By::Nth(0, &By::Label("Large")), "10").await;
+    journey.enter(By::Nth(1, &By::Label("Large")), "20").await;
+    journey.go("#/sizes/menu").await;
+    entering::unfold(&journey, say!(decide::drinks_and_sizes)).await;
+    journey.choose(By::Label(say!(decide::which_drinks)), "Still").await;
+    expect_verdict(&journey, &say!(sales::week_earned, profit = "$100.00")).await;
+
+    // A price is that of the drink alone.
+    let menu = say!(sales::menu_too_less, profit = "$7.50");
+    journey.type_into(By::Label(&PRICE), "5.50").await;
+    expect_verdict(&journey, &say!(sales::earns_less_a_week, profit = "$10.00")).await;
+    journey.wait_for_text_gone(&around(&say!(sales::menu_too_less, profit = HOLE)).0).await;
+
+    journey.type_into(By::Label(&PRICE), "6").await;
+    expect_verdict(&journey, &say!(sales::week_earned, profit = "$100.00")).await;
+    entering::unfold(&journey, say!(sales::costs_and_fees)).await;
+    let dearer = By::Label(ingredients());
+    journey.type_into(dearer, "25").await;
+    expect_verdict(&journey, &say!(sales::earns_less_a_week, profit = "$5.00")).await;
+    journey.wait_for_text(&menu).await;
+    // What these gain and the whole menu loses is no gain: 20 * 0.30 less 5.00, and less 2.50.
+    journey.type_into(By::Label(&PRICE), "6.30").await;
+    expect_verdict(&journey, &say!(sales::menu_too_less, profit = "$1.50")).await;
+    journey.wait_for_text(&say!(sales::these_sizes_more, profit = "$1.00")).await;
+    journey.type_into(By::Label(&PRICE), "6").await;
+    expect_verdict(&journey, &say!(sales::earns_less_a_week, profit = "$5.00")).await;
+    journey.type_into(dearer, "25x").await;
+    journey.wait_for_text(&say!(book::fix_field_to_see, field = ingredients())).await;
+    journey.wait_for_text_gone(&menu).await;
+    journey.expect_count(".uses-left li", 0).await;
+    journey.press(dearer, Key::Escape).await;
     assert_eq!(journey.console_errors().await, Vec::<String>::new());
 }
 
@@ -331,6 +381,7 @@ async fn used_and_undone(journey: &Journey) {
     entering::unfold(journey, say!(sales::costs_and_fees)).await;
     journey.expect_value(By::Label(ingredients()), "0").await;
     assert_eq!(journey.title_of_undo().await, undo(say!(decide::use_what_if)));
+    journey.wait_for_text(say!(decide::menu_changed)).await;
     journey.click(By::Text(say!(first::undo))).await;
     today(journey).await;
     nothing_changed(journey).await;

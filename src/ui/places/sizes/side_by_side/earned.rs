@@ -19,10 +19,25 @@ use crate::words::{self, Decisions};
 pub fn Earned(trying: Trying) -> impl IntoView {
     let state = AppState::here();
     let weeks = Memo::new(move |_| trying.weeks());
+    let beyond = Memo::new(move |_| trying.whole_menu());
+    let menu_loses = move || {
+        let gains = weeks.get().and_then(|(now, then)| Some(then?.profit > now.profit));
+        gains == Some(true) && beyond.get().is_some_and(|(now, then)| then < now)
+    };
+    let menu_said = move || {
+        let said = |(now, then)| {
+            state.book.with(|book| Decisions { book, speaker: &state.speaker.get() }.whole_menu(now, then))
+        };
+        beyond.get().map(said)
+    };
     let said = move || match weeks.get() {
         None => (Says::Open, say!(sales::no_week_known).to_string()),
         Some((now, None)) => (Says::Open, say!(sales::week_earned, profit = state.money(now.profit))),
-        Some((now, Some(then))) => changed(state, now, then),
+        Some((now, Some(then))) => {
+            // What the whole menu loses by it is no gain.
+            let loses = menu_said().filter(|_| menu_loses());
+            loses.map_or_else(|| changed(state, now, then), |sentence| (Says::No, sentence))
+        }
     };
     let figures = move || {
         let Some((now, Some(then))) = weeks.get() else { return Vec::new() };
@@ -53,12 +68,13 @@ pub fn Earned(trying: Trying) -> impl IntoView {
         }
     });
     let unread = text(move || trying.hangs.sentence());
-    let beyond = Memo::new(move |_| trying.whole_menu());
-    let menu = text(move || {
-        let said = |(now, then)| {
-            state.book.with(|book| Decisions { book, speaker: &state.speaker.get() }.whole_menu(now, then))
-        };
-        if trying.hangs.is_unread() { String::new() } else { beyond.get().map(said).unwrap_or_default() }
+    // Beside the answer of the one stands that of the other.
+    let other = text(move || match weeks.get() {
+        _ if trying.hangs.is_unread() => String::new(),
+        Some((now, Some(then))) if menu_loses() => {
+            say!(sales::these_sizes_more, profit = difference(state, now, then).1)
+        }
+        _ => menu_said().unwrap_or_default(),
     });
     view! {
         <div class="answer-bar earned">
@@ -67,8 +83,8 @@ pub fn Earned(trying: Trying) -> impl IntoView {
                 {answer_figures(figures)}
             }.into_any())}
             <p class="hollow" role="status">{unread}</p>
+            <p class="hollow earned-menu">{other}</p>
         </div>
-        <p class="hollow earned-menu">{menu}</p>
         {terms}
     }
 }
