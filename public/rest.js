@@ -8,6 +8,9 @@ const FORMS = [
   { month: "long" },
 ];
 
+// The plural rules of each language: to make them takes longer than to ask them.
+const plurals = {};
+
 Object.assign(globalThis.brimwrightIntl, {
   // A year under 100 would be taken as one of the last century.
   when(region, form, year, month, day, hour, minute) {
@@ -15,7 +18,7 @@ Object.assign(globalThis.brimwrightIntl, {
     date.setFullYear(year, month - 1, day);
     return new Intl.DateTimeFormat(region, FORMS[form]).format(date);
   },
-  plural: (language, number) => new Intl.PluralRules(language).select(number),
+  plural: (language, number) => (plurals[language] ??= new Intl.PluralRules(language)).select(number),
   name(language, type, code) {
     try {
       return new Intl.DisplayNames(language, { type, languageDisplay: "standard", fallback: "none" }).of(code);

@@ -46,7 +46,7 @@ fn drawn_when(test: Signal<bool>, view: Arc<dyn Fn() -> AnyView + Send + Sync>) 
 }
 
 /// The same a frame later, computed and drawn: what stands below an answer, so that no key waits for it. `hear`
-/// tracks what the answer itself follows.
+/// tracks what the answer itself follows, which is painted at the end of the first frame.
 pub fn after_answer<T: Clone + PartialEq + Send + Sync + 'static>(
     hear: impl Fn() + Send + Sync + 'static,
     below: Memo<T>,

@@ -142,7 +142,8 @@ pub fn Fold(
     /// Whether it stands open at first.
     #[prop(optional, into)]
     open: Signal<bool>,
-    /// Whether what is in it is drawn only once it is opened: for what is drawn anew at each key that is typed.
+    /// Whether what is in it is drawn only once it is opened: for what is drawn anew at each key that is typed. (Browsers
+    /// style closed fields and lists too, since they look for fields to fill in for a person.)
     #[prop(optional)]
     late: bool,
     /// What is in it.

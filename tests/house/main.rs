@@ -4,6 +4,7 @@
 mod entered;
 mod literals;
 mod palette;
+mod subjects;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;

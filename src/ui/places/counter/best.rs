@@ -132,7 +132,7 @@ fn BestRow(
     });
     view! {
         <li class="best-row">
-            <span>{name}</span>
+            <span class="best-name">{name}</span>
             <span class="best-count">
                 <span class="soft">{before}</span>
                 <b>{count}</b>

@@ -69,7 +69,7 @@ pub fn Compared(
         Scope::Menu | Scope::Kind(_) => ().into_any(),
     };
     view! {
-        <Fold name=say!(decide::drinks_and_sizes) figure>
+        <Fold name=say!(decide::drinks_and_sizes) figure late=true>
             <Choice label=say!(decide::which_drinks) options value=Signal::stored(here) choose />
             {when(move || several.get(), sizes)}
             {drink}

@@ -272,6 +272,11 @@ impl Trying {
         done
     }
 
+    /// Whether no field of the screen waits for what cannot be read: then a closed fold need not be drawn to say so.
+    pub fn is_all_read(self) -> bool {
+        self.state.unfinished.with_untracked(|all| all.unread_on(&address::here()).is_empty())
+    }
+
     /// Whether anything is tried.
     pub fn is_trying(self) -> bool {
         self.tried.with(|tried| *tried != Tried::default())
@@ -384,9 +389,9 @@ fn computed(state: AppState, what_if: &Result<WhatIf, Overflow>, draft: &Draft, 
         let then = draft.with(what_if)?;
         let sales = mixed(sales, &what_if.mix)?.map_err(WhatIfError::Mix)?;
         let week = week(&then.ledger, &sales)?;
-        let stuck = then.ledger.offers().find_map(|(id, result)| match (result, draft.ledger.get(id)) {
-            (Err(error), Some(Ok(_))) => Some(words::offer_error(error, &then.book)),
-            _ => None,
+        let stuck = then.ledger.offers().find_map(|(id, result)| {
+            let error = result.as_ref().err()?;
+            draft.ledger.get(id)?.is_ok().then(|| words::offer_error(error, &then.book))
         });
         Ok(Then { draft: then, week, stuck })
     };

@@ -23,8 +23,9 @@ const TARGET: (i32, i32) = (0, 95);
 #[component]
 pub fn Costs(trying: Trying) -> impl IntoView {
     let state = AppState::here();
-    let hangs = trying.hangs;
+    let hangs = trying.hangs.within();
     let figure = text(move || match trying.costs_tried() {
+        _ if hangs.is_unread() => hangs.waits_for(),
         0 => say!(sales::as_in_book).to_string(),
         count => say!(sales::count_changed, count = count),
     });
@@ -63,7 +64,7 @@ pub fn Costs(trying: Trying) -> impl IntoView {
         view! { <Entry label unit="%" hangs value commit=tried_number(example, take) /> }
     };
     view! {
-        <Fold name=say!(sales::costs_and_fees) figure>
+        <Fold name=say!(sales::costs_and_fees) figure late=trying.is_all_read()>
             <Slider
                 label=say!(sales::ingredient_cost_change)
                 ends=INGREDIENTS
