@@ -33,10 +33,12 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &[say!(sales::target), say!(first::on_target), say!(first::on_target)],
     ];
     journey.expect_rows(say!(sales::per_drink), &per_drink).await;
-    // 7.95 - 6.50; 3.504449 - 2.987701; of 1.342592 more before tax 0.783794 are left, 0.58379, and 0.04205 are fees.
+    // 7.95 - 6.50; 3.504449 - 2.987701; of 1.342592 more before tax, 0.107408 of tax less, 0.783794 are left, 0.58379,
+    // and 0.04205 are fees.
     let whole = [
         say!(sales::price_rises, small = "12 fl oz", large = "16 fl oz", by = "$1.45"),
         say!(sales::cost_rises, by = "$0.52"),
+        say!(sales::tax_rises, by = "$0.11"),
         say!(sales::fees_rise, by = "$0.04"),
         say!(sales::you_keep, kept = "$0.78", share = "58.4%"),
     ];
@@ -78,6 +80,7 @@ pub async fn sizes_side_by_side(journey: &Journey) {
         &*name,
         &say!(sales::price_up, by = "$1.45"),
         &say!(sales::cost_up, by = "$0.52"),
+        &say!(sales::tax_rises, by = "$0.11"),
         &say!(sales::fees_rise, by = "$0.04"),
         &say!(sales::you_keep, kept = "$0.78", share = "58.4%"),
     ];
