@@ -183,8 +183,8 @@ fn drink_cells(drink: &Drink, first_line: usize) -> Vec<Value> {
 }
 
 /// A menu price, B volume poured, C factor of the recipe, D to J cost of each line, K of all lines,
-/// L container set, M labour, N all that is made with fee and overhead, O what is thrown away, P full
-/// cost, Q fees, R contribution, S margin, T price for the target, U the same with its ending.
+/// L container set, M labour, N all that is made with fee and overhead, O what is thrown away without
+/// overhead, P full cost, Q fees, R contribution, S margin, T price for the target, U the same with its ending.
 fn offer_cells(
     offer: &Offer,
     drink: &Drink,
@@ -211,7 +211,7 @@ fn offer_cells(
         formula(format!("Containers!D{container}")),
         formula(format!("{seconds}*Settings!A1/3600")),
         formula(format!("K{row}+L{row}+M{row}+{}+Settings!A2", of('H'))),
-        formula(format!("N{row}*{0}/(1-{0})", of('I'))),
+        formula(format!("(N{row}-Settings!A2)*{0}/(1-{0})", of('I'))),
         formula(format!("N{row}+O{row}")),
         formula(format!("A{row}*Settings!A9+Settings!A7")),
         formula(format!("A{row}-Q{row}-P{row}")),
